@@ -1,0 +1,26 @@
+package org.restpoint.config.station;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A whole station file, checked.
+ *
+ * @param name the station's name: letters, digits, {@code -} and {@code _}; it stands in every
+ *     topic
+ * @param broker where messages go
+ * @param journal the journal's file, resolved against the station file's folder
+ * @param http where metrics and health are served; empty for none
+ * @param logs how the log is written
+ * @param standards the standards by name, in the file's order
+ * @param probes the probes by name, in the file's order
+ */
+public record Station(
+    String name,
+    Broker broker,
+    Path journal,
+    Optional<HttpAddress> http,
+    LogStyle logs,
+    Map<String, StandardSolution> standards,
+    Map<String, Probe> probes) {}
