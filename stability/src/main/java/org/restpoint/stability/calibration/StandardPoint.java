@@ -1,0 +1,36 @@
+package org.restpoint.stability.calibration;
+
+import java.time.Instant;
+
+/**
+ * A standard read at rest.
+ *
+ * @param standard the standard's name
+ * @param molesPerLitre its concentration in mol/L of the ion, above zero
+ * @param relativeUncertainty standard uncertainty of the concentration as a share of it, 0 or above
+ * @param millivolts its resting potential
+ * @param standardUncertaintyMillivolts how well the potential is known, k = 1, 0 or above
+ * @param celsius its temperature
+ * @param time when it came to rest
+ */
+public record StandardPoint(
+    String standard,
+    double molesPerLitre,
+    double relativeUncertainty,
+    double millivolts,
+    double standardUncertaintyMillivolts,
+    double celsius,
+    Instant time) {
+
+  public StandardPoint {
+    if (!(molesPerLitre > 0) || Double.isInfinite(molesPerLitre)) {
+      throw new IllegalArgumentException("a standard's concentration is above zero");
+    }
+    if (!(relativeUncertainty >= 0) || !(standardUncertaintyMillivolts >= 0)) {
+      throw new IllegalArgumentException("an uncertainty is 0 or above");
+    }
+    if (!Double.isFinite(millivolts)) {
+      throw new IllegalArgumentException("a potential is a finite number");
+    }
+  }
+}
