@@ -63,6 +63,11 @@ public final class Settling {
     return stage;
   }
 
+  /** How far it has come. */
+  public Stage stage() {
+    return stage;
+  }
+
   /** When the wait is given up, in ns. */
   public long deadlineNanos() {
     return deadlineNanos;

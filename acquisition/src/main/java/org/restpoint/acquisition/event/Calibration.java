@@ -1,0 +1,84 @@
+package org.restpoint.acquisition.event;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.restpoint.stability.calibration.Reason;
+
+/**
+ * A calibration, accepted or refused, after each standard that was read.
+ *
+ * @param id stable over redelivery
+ * @param revision 1
+ * @param station the station's name
+ * @param probe the probe's name
+ * @param time when the last standard settled or was given up
+ * @param verdict whether it is in force
+ * @param reasons why it was refused
+ * @param points the standards of this round, in the order read
+ * @param slopeFrom where the slope comes from: {@code fitted}, {@code last accepted} or {@code
+ *     ideal}
+ * @param slopeMillivoltsPerDecade slope at the reference temperature, negative for anions
+ * @param slopePercent the slope as a percentage of the ideal one
+ * @param offsetMillivolts potential at 1 mol/L
+ * @param slopeStandardError standard error of the slope, mV/decade
+ * @param residualMillivolts residual standard deviation, from three standards on
+ * @param detectionLimit not known yet; absent
+ * @param referenceCelsius the temperature the slope belongs to
+ * @param flags codes that say what to be careful about
+ */
+public record Calibration(
+    String id,
+    int revision,
+    String station,
+    String probe,
+    Instant time,
+    Verdict verdict,
+    List<Reason> reasons,
+    List<Point> points,
+    String slopeFrom,
+    OptionalDouble slopeMillivoltsPerDecade,
+    OptionalDouble slopePercent,
+    OptionalDouble offsetMillivolts,
+    OptionalDouble slopeStandardError,
+    OptionalDouble residualMillivolts,
+    OptionalDouble detectionLimit,
+    OptionalDouble referenceCelsius,
+    List<String> flags)
+    implements Event {
+
+  /** Whether a calibration is in force. */
+  public enum Verdict {
+    /** In force from now on. */
+    @JsonProperty("accepted")
+    ACCEPTED,
+    /** Not to be used. */
+    @JsonProperty("refused")
+    REFUSED
+  }
+
+  /**
+   * A standard as it was read.
+   *
+   * @param standard the standard's name
+   * @param value its concentration
+   * @param unit the concentration's UCUM unit
+   * @param basis {@code as-N} or {@code as-ion}
+   * @param millivolts its resting potential
+   * @param millivoltsUncertainty standard uncertainty of the potential (k = 1)
+   * @param celsius its temperature
+   * @param time when it came to rest
+   * @param residualMillivolts the potential minus the line's, where there is a line
+   */
+  public record Point(
+      String standard,
+      double value,
+      String unit,
+      String basis,
+      double millivolts,
+      double millivoltsUncertainty,
+      double celsius,
+      Instant time,
+      OptionalDouble residualMillivolts) {}
+}

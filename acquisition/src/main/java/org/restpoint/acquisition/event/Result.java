@@ -1,0 +1,150 @@
+package org.restpoint.acquisition.event;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.restpoint.stability.calibration.Reason;
+
+/**
+ * What came of reading a probe once.
+ *
+ * @param id stable over redelivery
+ * @param revision 1, and one more each time the result is worked out again
+ * @param station the station's name
+ * @param probe the probe's name
+ * @param time when it settled, was given up or refused
+ * @param outcome how it ended
+ * @param millivolts the resting potential; only when settled or refused after rest
+ * @param millivoltsUncertainty its standard uncertainty (k = 1) in mV
+ * @param celsius the solution's temperature in °C
+ * @param readings readings taken since the beginning
+ * @param elapsedSeconds from the beginning to the decision
+ * @param rule the rule of rest
+ * @param forecast whether the potential is a forecast of the resting value
+ * @param latestMillivolts the last reading of an unsettled one, never to be taken for a result
+ * @param spreadMillivolts spread of the rule's last readings
+ * @param driftMillivoltsPerMinute drift over the rule's last readings
+ * @param calibration the calibration it rests on
+ * @param concentration the concentration of the solution the electrode stood in
+ * @param reported the same for what was asked
+ * @param verification what was expected, when a known solution was read to check the calibration
+ * @param sample the sample's record as it was given
+ * @param quality the quality flag: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing (IOC
+ *     54:V3, 2013, as used by QARTOD)
+ * @param flags codes that say what to be careful about
+ * @param reasons why there is no number
+ * @param caution what the number is not
+ */
+public record Result(
+    String id,
+    int revision,
+    String station,
+    String probe,
+    Instant time,
+    Outcome outcome,
+    OptionalDouble millivolts,
+    OptionalDouble millivoltsUncertainty,
+    OptionalDouble celsius,
+    long readings,
+    double elapsedSeconds,
+    String rule,
+    boolean forecast,
+    OptionalDouble latestMillivolts,
+    OptionalDouble spreadMillivolts,
+    OptionalDouble driftMillivoltsPerMinute,
+    Optional<CalibrationUsed> calibration,
+    Optional<Amount> concentration,
+    Optional<Reported> reported,
+    Optional<Verification> verification,
+    Optional<ObjectNode> sample,
+    int quality,
+    List<String> flags,
+    List<Reason> reasons,
+    String caution)
+    implements Event {
+
+  /** Stands in every result, wherever it reaches people. */
+  public static final String CAUTION =
+      "A screening result, not a certified laboratory analysis. Local rules, extension advice and"
+          + " licensed practice prevail.";
+
+  /** How a reading ended. */
+  public enum Outcome {
+    /** At rest and turned into a concentration. */
+    @JsonProperty("settled")
+    SETTLED,
+    /** Never at rest within its time, or no reading came. */
+    @JsonProperty("unsettled")
+    UNSETTLED,
+    /** No number may be given, for the reasons told. */
+    @JsonProperty("refused")
+    REFUSED
+  }
+
+  /**
+   * The calibration a result rests on.
+   *
+   * @param id the calibration's id
+   * @param slopeMillivoltsPerDecade slope at the reference temperature, negative for anions
+   * @param slopePercent the slope as a percentage of the ideal one
+   * @param offsetMillivolts potential at 1 mol/L
+   * @param referenceCelsius the temperature the slope belongs to
+   * @param residualMillivolts residual standard deviation, from three standards on
+   * @param ageSeconds from the last standard to this result
+   */
+  public record CalibrationUsed(
+      String id,
+      double slopeMillivoltsPerDecade,
+      double slopePercent,
+      double offsetMillivolts,
+      double referenceCelsius,
+      OptionalDouble residualMillivolts,
+      double ageSeconds) {}
+
+  /**
+   * A concentration with its uncertainty.
+   *
+   * @param value the concentration
+   * @param unit its UCUM unit
+   * @param basis {@code as-N} or {@code as-ion}
+   * @param uncertainty expanded uncertainty in the same unit
+   * @param coverage the coverage factor k, 2
+   * @param relation {@code =}, {@code <} (below the detection limit) or {@code >} (above range)
+   */
+  public record Amount(
+      double value, String unit, String basis, double uncertainty, int coverage, String relation) {}
+
+  /**
+   * What was asked: the concentration after what was done to the sample has been reckoned back.
+   *
+   * @param value the amount
+   * @param unit its UCUM unit
+   * @param basis {@code as-N} or {@code as-ion}
+   * @param uncertainty expanded uncertainty in the same unit
+   * @param coverage the coverage factor k, 2
+   * @param relation {@code =}, {@code <} or {@code >}
+   * @param kind of what: {@code solution as measured}
+   */
+  public record Reported(
+      double value,
+      String unit,
+      String basis,
+      double uncertainty,
+      int coverage,
+      String relation,
+      String kind) {}
+
+  /**
+   * A known solution read to check the calibration.
+   *
+   * @param role {@code check-standard}
+   * @param standard the standard's name
+   * @param expected its concentration, in the unit of the result
+   * @param recoveryPercent found over expected, %
+   */
+  public record Verification(
+      String role, String standard, double expected, OptionalDouble recoveryPercent) {}
+}

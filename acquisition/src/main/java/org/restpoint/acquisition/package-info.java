@@ -1,5 +1,0 @@
-/** The service. */
-@NullMarked
-package org.restpoint.acquisition;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,169 @@
+package org.restpoint.acquisition.probe;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.restpoint.acquisition.event.Calibration;
+import org.restpoint.acquisition.probe.ProbeMemory.InForce;
+import org.restpoint.stability.calibration.CalibrationLine;
+import org.restpoint.stability.calibration.CalibrationOutcome;
+import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
+import org.restpoint.stability.calibration.Calibrator;
+import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.StandardPoint;
+
+/**
+ * A probe's calibrations: the one in force, and the round of standards being read.
+ *
+ * <p>A round begins with the first standard after a sample; a standard read twice in a round counts
+ * with its last reading. After each standard the round is judged: one standard sets the offset, two
+ * or more the slope as well. A refused round leaves the calibration in force where it is, but no
+ * sample is read until the round stands.
+ */
+final class CalibrationBook {
+
+  private final ProbeSettings settings;
+  private Optional<InForce> inForce;
+  private final List<StandardPoint> round;
+  private List<Reason> refused;
+
+  CalibrationBook(ProbeSettings settings, ProbeMemory memory) {
+    this.settings = settings;
+    this.inForce = memory.inForce();
+    this.round = new ArrayList<>(memory.round());
+    this.round.removeIf(point -> !isStillDefined(point));
+    this.refused = memory.refused();
+  }
+
+  /** Whether the station file still means the same solution by the point's standard. */
+  private boolean isStillDefined(StandardPoint point) {
+    Standard standard = settings.standards().get(point.standard());
+    return standard != null && standard.molesPerLitre() == point.molesPerLitre();
+  }
+
+  Optional<InForce> inForce() {
+    return inForce;
+  }
+
+  List<StandardPoint> round() {
+    return List.copyOf(round);
+  }
+
+  List<Reason> refused() {
+    return refused;
+  }
+
+  /** A sample is read: the next standard begins a new round. */
+  void endRound() {
+    round.clear();
+  }
+
+  /** A standard came to rest. */
+  Calibration settled(String id, StandardPoint point) {
+    round.removeIf(earlier -> earlier.standard().equals(point.standard()));
+    round.add(point);
+    Optional<CalibrationLine> lastSlope =
+        inForce
+            .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
+            .map(InForce::line);
+    CalibrationOutcome outcome =
+        new Calibrator(settings.analyte().charge(), settings.slopeLimits()).judge(round, lastSlope);
+    refused = outcome.reasons();
+    if (outcome.accepted()) {
+      inForce = Optional.of(putInForce(id, point.time(), outcome));
+    }
+    return event(id, point.time(), outcome);
+  }
+
+  /** A standard could not be read. */
+  Calibration failed(String id, Instant time, Reason reason) {
+    refused = List.of(reason);
+    return event(
+        id,
+        time,
+        new CalibrationOutcome(
+            round, Optional.empty(), OptionalDouble.empty(), SlopeBasis.FITTED, refused));
+  }
+
+  private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
+    OptionalDouble lowest = OptionalDouble.empty();
+    OptionalDouble highest = OptionalDouble.empty();
+    if (outcome.basis() == SlopeBasis.FITTED) {
+      lowest = outcome.points().stream().mapToDouble(StandardPoint::molesPerLitre).min();
+      highest = outcome.points().stream().mapToDouble(StandardPoint::molesPerLitre).max();
+    } else if (outcome.basis() == SlopeBasis.LAST_ACCEPTED && inForce.isPresent()) {
+      lowest = inForce.get().lowestMolesPerLitre();
+      highest = inForce.get().highestMolesPerLitre();
+    }
+    return new InForce(
+        id,
+        time,
+        outcome.line().orElseThrow(),
+        outcome.basis(),
+        outcome.residualMillivolts(),
+        lowest,
+        highest);
+  }
+
+  private Calibration event(String id, Instant time, CalibrationOutcome outcome) {
+    Optional<CalibrationLine> line = outcome.line();
+    List<String> flags = new ArrayList<>();
+    if (line.isPresent() && outcome.basis() != SlopeBasis.FITTED) {
+      flags.add("one-point");
+    }
+    if (line.isPresent() && outcome.basis() == SlopeBasis.IDEAL) {
+      flags.add("ideal-slope");
+    }
+    return new Calibration(
+        id,
+        1,
+        settings.station(),
+        settings.probe(),
+        time,
+        outcome.accepted() ? Calibration.Verdict.ACCEPTED : Calibration.Verdict.REFUSED,
+        outcome.reasons(),
+        outcome.points().stream().map(point -> point(point, line)).toList(),
+        outcome.basis().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+        number(line.map(CalibrationLine::slopeMillivoltsPerDecade)),
+        number(line.map(drawn -> drawn.slopePercent(settings.analyte().charge()))),
+        number(line.map(CalibrationLine::offsetMillivolts)),
+        number(line.map(drawn -> Math.sqrt(drawn.slopeVariance()))),
+        outcome.residualMillivolts(),
+        OptionalDouble.empty(),
+        number(line.map(CalibrationLine::referenceCelsius)),
+        flags);
+  }
+
+  private Calibration.Point point(StandardPoint point, Optional<CalibrationLine> line) {
+    Standard standard = standard(point);
+    return new Calibration.Point(
+        point.standard(),
+        standard.concentration().value(),
+        standard.concentration().unit().code(),
+        standard.concentration().basis().code(),
+        point.millivolts(),
+        point.standardUncertaintyMillivolts(),
+        point.celsius(),
+        point.time(),
+        number(
+            line.map(
+                drawn ->
+                    point.millivolts()
+                        - drawn.millivoltsAt(point.molesPerLitre(), point.celsius()))));
+  }
+
+  private Standard standard(StandardPoint point) {
+    Standard standard = settings.standards().get(point.standard());
+    if (standard == null) {
+      throw new IllegalStateException("a point of an unknown standard: " + point.standard());
+    }
+    return standard;
+  }
+
+  private static OptionalDouble number(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+  }
+}

@@ -1,0 +1,152 @@
+package org.restpoint.acquisition.probe;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.probe.ProbeMemory.InForce;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Routine;
+import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
+import org.restpoint.stability.calibration.Reason;
+
+/** Says which instructions may be carried out, and what a result must carry a flag for. */
+final class Doorman {
+
+  private final ProbeSettings settings;
+  private final CalibrationBook calibrations;
+
+  Doorman(ProbeSettings settings, CalibrationBook calibrations) {
+    this.settings = settings;
+    this.calibrations = calibrations;
+  }
+
+  /** What becomes of an instruction. */
+  sealed interface Admission {
+
+    /** It begins a reading. */
+    record Read(Purpose purpose) implements Admission {}
+
+    /** It is carried out at once. */
+    record AtOnce() implements Admission {}
+
+    /** It is not carried out. */
+    record Refused(Reason reason) implements Admission {}
+  }
+
+  Admission admit(
+      Instant time,
+      Instruction instruction,
+      Optional<Attempt> attempt,
+      Optional<Instant> soakUntil) {
+    Instruction.Task task = instruction.task();
+    Optional<Instruction> underway = attempt.flatMap(Attempt::instruction);
+    if (task instanceof Instruction.Cancel) {
+      return underway.isPresent() || soakUntil.isPresent()
+          ? new Admission.AtOnce()
+          : refused("nothing-to-cancel", "nothing is going on that could be cancelled", "");
+    }
+    if (underway.isPresent()) {
+      return refused(
+          "busy",
+          "the probe is still carrying out %s".formatted(underway.get().task().word()),
+          "Wait until it is done, or cancel it.");
+    }
+    if (task instanceof Instruction.Calibrate calibrate) {
+      return known(time, calibrate.standard(), false);
+    }
+    if (task instanceof Instruction.Verify verify) {
+      Admission admission = known(time, verify.standard(), true);
+      return admission instanceof Admission.Read ? withCalibration(admission) : admission;
+    }
+    if (task instanceof Instruction.Measure measure) {
+      return withCalibration(new Admission.Read(new Purpose.OfSample(measure.sample())));
+    }
+    if (task instanceof Instruction.Rinsed && settings.routine() instanceof Routine.Instructed) {
+      return refused(
+          "not-in-stream", "this probe is read on instruction, it has no stream to go back to", "");
+    }
+    return new Admission.AtOnce();
+  }
+
+  private Admission known(Instant time, String name, boolean check) {
+    Map<String, Standard> standards = settings.standards();
+    Standard standard = standards.get(name);
+    if (standard == null) {
+      return refused(
+          "standard-unknown",
+          "standard %s is not one of this probe's standards: %s"
+              .formatted(name, String.join(", ", standards.keySet())),
+          "Name one of them, or define it in the station file and list it under calibrate.");
+    }
+    LocalDate today = LocalDate.ofInstant(time, ZoneOffset.UTC);
+    if (standard.expires().isPresent() && today.isAfter(standard.expires().get())) {
+      return refused(
+          "standard-expired",
+          "standard %s expired on %s".formatted(name, standard.expires().get()),
+          "Take a fresh lot and write its lot and expiry into the station file.");
+    }
+    return new Admission.Read(
+        check ? new Purpose.OfCheck(standard) : new Purpose.OfStandard(standard));
+  }
+
+  private Admission withCalibration(Admission admission) {
+    if (!calibrations.refused().isEmpty()) {
+      Reason why = calibrations.refused().get(0);
+      return refused(
+          "calibration-refused",
+          "the last standard was refused: %s".formatted(why.text()),
+          "Read the standards again until a calibration is accepted; a sample read now would rest on"
+              + " a calibration that has just been doubted.");
+    }
+    if (calibrations.inForce().isEmpty()) {
+      return new Admission.Refused(ResultMaker.notCalibrated());
+    }
+    return admission;
+  }
+
+  private static Admission refused(String code, String text, String remedy) {
+    return new Admission.Refused(new Reason(code, text, remedy));
+  }
+
+  /** What a result settled now must carry a flag for. */
+  List<String> flags(Instant time, Purpose purpose, int samplesSinceStandard) {
+    List<String> flags = new ArrayList<>();
+    Optional<InForce> inForce = calibrations.inForce();
+    if (inForce.isEmpty()) {
+      return flags;
+    }
+    if (!calibrations.refused().isEmpty()) {
+      flags.add("calibration-doubted");
+    }
+    if (inForce.get().slopeBasis() == SlopeBasis.IDEAL) {
+      flags.add("ideal-slope");
+    }
+    if (inForce.get().since().plus(settings.calibrate().validFor()).isBefore(time)) {
+      flags.add("calibration-old");
+    }
+    if (purpose instanceof Purpose.OfSample && standardDue(time, samplesSinceStandard)) {
+      flags.add("standard-due");
+    }
+    return flags;
+  }
+
+  /** Whether a standard should be read before the next sample. */
+  boolean standardDue(Instant time, int samplesSinceStandard) {
+    Calibrate.Every every = settings.calibrate().every();
+    if (every instanceof Calibrate.Every.Samples samples) {
+      return samplesSinceStandard >= samples.samples();
+    }
+    if (every instanceof Calibrate.Every.Span span) {
+      return calibrations
+          .inForce()
+          .map(calibration -> calibration.since().plus(span.span()).isBefore(time))
+          .orElse(true);
+    }
+    return false;
+  }
+}

@@ -1,0 +1,14 @@
+package org.restpoint.acquisition.probe;
+
+import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.Event;
+
+/** Where a routine says what it has to say. */
+public interface Output {
+
+  /** Something happened. */
+  void event(Event event);
+
+  /** A caller is answered. */
+  void answer(Answer answer);
+}

@@ -1,0 +1,114 @@
+package org.restpoint.acquisition.station;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.RawReading;
+import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.probe.Output;
+import org.restpoint.acquisition.probe.ProbeMemory;
+import org.restpoint.acquisition.probe.ProbeRoutine;
+import org.restpoint.acquisition.probe.ProbeSettings;
+import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Station;
+import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.reading.Reading;
+
+/**
+ * All probes of a station. Input comes in the order of its times, from one thread; output comes out
+ * of the {@link Output} it was made with, before the call returns.
+ */
+public final class StationRoutine {
+
+  private final Station station;
+  private final Output output;
+  private final boolean allRaw;
+  private final Temperatures temperatures = new Temperatures();
+  private final Map<String, ProbeRoutine> routines = new LinkedHashMap<>();
+
+  /**
+   * A station that goes on from what each probe remembers.
+   *
+   * @param station the station
+   * @param memories by probe; a probe without one begins anew
+   * @param output where events and answers go
+   * @param allRaw whether the raw readings of all probes are told, or just of those that ask for it
+   */
+  public StationRoutine(
+      Station station, Map<String, ProbeMemory> memories, Output output, boolean allRaw) {
+    this.station = station;
+    this.output = output;
+    this.allRaw = allRaw;
+    for (ProbeSettings settings : StationTerms.probes(station)) {
+      ProbeMemory memory = memories.getOrDefault(settings.probe(), ProbeMemory.blank());
+      routines.put(settings.probe(), new ProbeRoutine(settings, memory, output));
+    }
+  }
+
+  /** Begins, or goes on after a restart. */
+  public void begin(Instant now) {
+    routines.values().forEach(routine -> routine.begin(now));
+  }
+
+  /** Takes a reading of a probe; of one that the station does not have it says false. */
+  public boolean reading(String probe, Reading reading) {
+    Probe known = station.probes().get(probe);
+    if (known == null) {
+      return false;
+    }
+    if (allRaw || known.publishRaw()) {
+      output.event(
+          new RawReading(
+              station.name(), probe, reading.time(), reading.millivolts(), reading.celsius()));
+    }
+    temperatures.note(probe, reading);
+    ProbeRoutine routine = routines.get(probe);
+    Optional<Electrode> electrode = known.electrode();
+    if (routine != null && electrode.isPresent() && reading.millivolts().isPresent()) {
+      routine.reading(
+          reading.time(),
+          reading.millivolts().getAsDouble(),
+          temperatures.of(electrode.get().temperature(), reading));
+    }
+    return true;
+  }
+
+  /** Carries out an instruction; one for a probe that is no electrode is refused. */
+  public void instruct(Instant time, String probe, Instruction instruction) {
+    ProbeRoutine routine = routines.get(probe);
+    if (routine != null) {
+      routine.instruct(time, instruction);
+      return;
+    }
+    Reason reason =
+        new Reason(
+            "probe-unknown",
+            "%s is not an electrode of this station: %s"
+                .formatted(probe, String.join(", ", routines.keySet())),
+            "Name one of them.");
+    output.answer(
+        new Answer(
+            instruction.id(),
+            station.name(),
+            probe,
+            time,
+            instruction.task().word(),
+            Answer.Verdict.REFUSED,
+            List.of(reason),
+            Optional.empty()));
+  }
+
+  /** Lets time pass: what was due before {@code now} happens. */
+  public void elapse(Instant now) {
+    routines.values().forEach(routine -> routine.elapse(now));
+  }
+
+  /** What a probe needs to go on later; empty for a thermometer. */
+  public Optional<ProbeMemory> memory(String probe) {
+    return Optional.ofNullable(routines.get(probe)).map(ProbeRoutine::memory);
+  }
+}

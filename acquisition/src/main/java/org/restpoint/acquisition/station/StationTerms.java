@@ -1,0 +1,100 @@
+package org.restpoint.acquisition.station;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.restpoint.acquisition.probe.ProbeSettings;
+import org.restpoint.acquisition.probe.Standard;
+import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.StandardSolution;
+import org.restpoint.config.station.Station;
+import org.restpoint.stability.calibration.SlopeLimits;
+import org.restpoint.stability.chemistry.Analyte;
+import org.restpoint.stability.chemistry.Basis;
+import org.restpoint.stability.chemistry.Concentration;
+import org.restpoint.stability.chemistry.ConcentrationUnit;
+import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.RestRule;
+import org.restpoint.stability.rest.SettleLimits;
+
+/** Translates the words of a station file into the terms of the science. */
+public final class StationTerms {
+
+  private StationTerms() {}
+
+  /** The analytes a station file may name, each with the bases it may be given on. */
+  public static Map<String, Set<String>> vocabulary() {
+    Map<String, Set<String>> bases = new LinkedHashMap<>();
+    for (Analyte analyte : Analyte.known()) {
+      bases.put(
+          analyte.name(),
+          analyte.bases().stream()
+              .map(Basis::code)
+              .collect(Collectors.toCollection(LinkedHashSet::new)));
+    }
+    return bases;
+  }
+
+  /** The electrodes of a station. */
+  static List<ProbeSettings> probes(Station station) {
+    List<ProbeSettings> all = new ArrayList<>();
+    for (Probe probe : station.probes().values()) {
+      probe.electrode().ifPresent(electrode -> all.add(settings(station, probe, electrode)));
+    }
+    return all;
+  }
+
+  private static ProbeSettings settings(Station station, Probe probe, Electrode electrode) {
+    Analyte analyte = Analyte.named(electrode.analyte()).orElseThrow();
+    Map<String, Standard> standards = new LinkedHashMap<>();
+    for (String name : electrode.calibrate().standards()) {
+      standards.put(name, standard(station, name, analyte));
+    }
+    return new ProbeSettings(
+        station.name(),
+        probe.name(),
+        analyte,
+        basis(electrode.basis().orElse(Basis.AS_ION.code())),
+        ConcentrationUnit.ofCode(electrode.unit()).orElseThrow(),
+        rule(electrode.settle().rule()),
+        new SettleLimits(electrode.settle().notBefore(), electrode.settle().giveUpAfter()),
+        standards,
+        new SlopeLimits(
+            electrode.calibrate().slopePercentLow(), electrode.calibrate().slopePercentHigh()),
+        electrode.calibrate(),
+        electrode.routine());
+  }
+
+  private static RestRule rule(Settle.Rule rule) {
+    Settle.Rule.Consecutive consecutive = (Settle.Rule.Consecutive) rule;
+    return new ConsecutiveRule(consecutive.readings(), consecutive.withinMillivolts());
+  }
+
+  private static Standard standard(Station station, String name, Analyte analyte) {
+    StandardSolution solution = station.standards().get(name);
+    if (solution == null) {
+      throw new IllegalArgumentException("a checked station names only standards it defines");
+    }
+    Concentration concentration =
+        new Concentration(
+            solution.concentration().value(),
+            ConcentrationUnit.ofCode(solution.concentration().unit()).orElseThrow(),
+            basis(solution.basis().orElse(Basis.AS_ION.code())));
+    return new Standard(
+        name,
+        concentration,
+        concentration.molesPerLitre(analyte),
+        solution.relativeUncertainty(),
+        solution.expires());
+  }
+
+  private static Basis basis(String code) {
+    return Basis.ofCode(code).orElseThrow();
+  }
+}
