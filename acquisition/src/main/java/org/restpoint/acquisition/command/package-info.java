@@ -1,0 +1,5 @@
+/** What is typed at the terminal. */
+@NullMarked
+package org.restpoint.acquisition.command;
+
+import org.jspecify.annotations.NullMarked;

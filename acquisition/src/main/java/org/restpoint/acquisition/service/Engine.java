@@ -1,0 +1,212 @@
+package org.restpoint.acquisition.service;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.event.Notice;
+import org.restpoint.acquisition.probe.ProbeMemory;
+import org.restpoint.acquisition.station.StationRoutine;
+import org.restpoint.adapters.journal.Journal;
+import org.restpoint.adapters.journal.JournalException;
+import org.restpoint.adapters.link.LinkListener;
+import org.restpoint.adapters.link.LinkTrouble;
+import org.restpoint.config.station.Station;
+import org.restpoint.stability.reading.Reading;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The one thread that runs a station: it takes what links and callers hand over, in order, lets the
+ * routines decide, and has the journal keep the outcome before anybody hears of it.
+ */
+public final class Engine implements AutoCloseable {
+
+  private static final Logger LOG = LoggerFactory.getLogger(Engine.class);
+
+  /** How often time passes for the routines when nothing comes in. */
+  private static final Duration TICK = Duration.ofMillis(100);
+
+  /**
+   * Time passes for the routines this much late, so that a reading stamped before a deadline and still
+   * on its way is taken before the deadline is.
+   */
+  private static final Duration GRACE = Duration.ofMillis(250);
+
+  private static final Duration RETRY = Duration.ofSeconds(1);
+  private static final Duration CLOSE_WITHIN = Duration.ofSeconds(3);
+  private static final int MOST_AT_ONCE = 4096;
+
+  private final Station station;
+  private final Journal journal;
+  private final InstantSource clock;
+  private final Desk desk;
+  private final Outgoing outgoing;
+  private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
+  private final Map<String, Instant> lastTimes = new HashMap<>();
+  private final Thread thread = new Thread(this::run, "engine");
+  private final StationRoutine routine;
+  private volatile boolean closing;
+  private volatile @Nullable String journalTrouble;
+
+  /** An engine that goes on from what the journal, which is open, remembers. */
+  public Engine(
+      Station station, Journal journal, InstantSource clock, EngineListener listener) {
+    this.station = station;
+    this.journal = journal;
+    this.clock = clock;
+    this.outgoing = new Outgoing(new Topics(station.name()), listener);
+    this.routine =
+        new StationRoutine(
+            station, Memories.read(journal.memories()), outgoing, false);
+    this.desk = new Desk(station, journal, routine, outgoing);
+  }
+
+  /** Begins. */
+  public void start() {
+    thread.start();
+  }
+
+  /** Where the link of a probe hands over. */
+  public LinkListener handOver(String probe) {
+    return new HandOver(probe, inputs);
+  }
+
+  /** Takes an instruction from the broker; it is stored and carried out by the engine's thread. */
+  public void instruct(Input.Message message) {
+    inputs.add(new Input.Told(message));
+  }
+
+  /** What keeps the journal from being written; null while it is well. */
+  public @Nullable String journalTrouble() {
+    return journalTrouble;
+  }
+
+  /** How many inputs wait. */
+  public int waiting() {
+    return inputs.size();
+  }
+
+  private void run() {
+    try {
+      routine.begin(now());
+      commit();
+      while (!closing || !inputs.isEmpty()) {
+        takeWaiting();
+        if (inputs.isEmpty()) {
+          routine.elapse(now().minus(GRACE));
+        }
+        if (outgoing.isUrgent() || outgoing.isFull()) {
+          commit();
+        }
+      }
+      commit();
+    } catch (InterruptedException e) {
+      LOG.warn("the engine was stopped before everything was written");
+    } catch (RuntimeException | Error e) {
+      journalTrouble = "the engine has ended: " + e;
+      LOG.error("the engine has ended; this is a defect of the service", e);
+    }
+  }
+
+  private void takeWaiting() throws InterruptedException {
+    Input first = inputs.poll(TICK.toMillis(), TimeUnit.MILLISECONDS);
+    if (first == null) {
+      return;
+    }
+    List<Input> taken = new ArrayList<>();
+    taken.add(first);
+    inputs.drainTo(taken, MOST_AT_ONCE);
+    taken.forEach(this::take);
+  }
+
+  private void take(Input input) {
+    if (input instanceof Input.FromLink from) {
+      from.from().taken();
+      read(from.probe(), from.reading());
+    } else if (input instanceof Input.Trouble trouble) {
+      trouble.from().taken();
+      tell(trouble.probe(), trouble.trouble());
+    } else if (input instanceof Input.Told told) {
+      desk.take(notBefore(told.message().probe(), now()), told.message());
+    }
+  }
+
+  private void read(String probe, Reading reading) {
+    Instant time = notBefore(probe, reading.time());
+    Reading kept = new Reading(time, reading.millivolts(), reading.celsius());
+    outgoing.keep(probe, kept);
+    routine.reading(probe, kept);
+  }
+
+  /** The clock may be put back; a probe's times never are. */
+  private Instant notBefore(String probe, Instant time) {
+    Instant last = lastTimes.getOrDefault(probe, Instant.MIN);
+    Instant kept = time.isBefore(last) ? last : time;
+    lastTimes.put(probe, kept);
+    return kept;
+  }
+
+  private void tell(String probe, LinkTrouble trouble) {
+    LOG.warn("{}: {}. {}", probe, trouble.text(), trouble.remedy());
+    outgoing.event(
+        new Notice(
+            Notices.newId(probe),
+            station.name(),
+            probe,
+            now(),
+            trouble.code(),
+            trouble.text(),
+            trouble.remedy()));
+  }
+
+  private void commit() throws InterruptedException {
+    Map<String, String> memories = new HashMap<>();
+    for (String probe : outgoing.changedProbes()) {
+      routine.memory(probe).map(EventJson::write).ifPresent(json -> memories.put(probe, json));
+    }
+    while (true) {
+      try {
+        journal.commit(outgoing.batch(memories));
+        journalTrouble = null;
+        outgoing.committed();
+        return;
+      } catch (JournalException e) {
+        LOG.error("the journal cannot be written, trying again: {}", e.getMessage());
+        journalTrouble = e.getMessage();
+        if (closing) {
+          return;
+        }
+        TimeUnit.MILLISECONDS.sleep(RETRY.toMillis());
+      }
+    }
+  }
+
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+  }
+
+  /** Takes what still waits, has it written, and ends; within 3 s. */
+  @Override
+  public void close() {
+    closing = true;
+    try {
+      thread.join(CLOSE_WITHIN.toMillis());
+      if (thread.isAlive()) {
+        thread.interrupt();
+        thread.join(TICK.toMillis());
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package org.restpoint.acquisition.service;
+
+import java.util.Map;
+import org.restpoint.adapters.link.Link;
+import org.restpoint.adapters.link.LinkListener;
+import org.restpoint.adapters.mqtt.MqttLinkSettings;
+import org.restpoint.adapters.mqtt.MqttReadingFormat;
+import org.restpoint.adapters.mqtt.MqttReadings;
+import org.restpoint.adapters.recording.RecordingLink;
+import org.restpoint.adapters.recording.RecordingSettings;
+import org.restpoint.adapters.serial.SerialLink;
+import org.restpoint.adapters.serial.SerialSettings;
+import org.restpoint.adapters.simulated.SimulatedLink;
+import org.restpoint.adapters.simulated.SimulatedSettings;
+import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.Probe;
+
+/** Makes the link that a probe's settings ask for. */
+final class LinkWiring {
+
+  private final Surroundings surroundings;
+  private final MqttReadings mqtt;
+
+  LinkWiring(Surroundings surroundings, MqttReadings mqtt) {
+    this.surroundings = surroundings;
+    this.mqtt = mqtt;
+  }
+
+  Link link(Probe probe, LinkListener listener) {
+    LinkSettings settings = probe.link();
+    if (settings instanceof LinkSettings.Serial serial) {
+      return new SerialLink(
+          new SerialSettings(
+              serial.port(),
+              serial.baud(),
+              serial.line(),
+              serial.poll(),
+              serial.pollEvery(),
+              serial.noDataAfter()),
+          surroundings.privateFolder(),
+          surroundings.clock(),
+          listener);
+    }
+    if (settings instanceof LinkSettings.Mqtt topic) {
+      return mqtt.link(
+          new MqttLinkSettings(topic.topic(), format(topic.payload()), topic.noDataAfter()),
+          listener);
+    }
+    if (settings instanceof LinkSettings.Recording recording) {
+      return new RecordingLink(
+          new RecordingSettings(recording.file(), probe.name()), surroundings.clock(), listener);
+    }
+    return simulated((LinkSettings.Simulated) settings, probe, listener);
+  }
+
+  private static MqttReadingFormat format(LinkSettings.MqttPayload payload) {
+    if (payload instanceof LinkSettings.MqttPayload.Json json) {
+      return new MqttReadingFormat.JsonFields(json.millivolts(), json.celsius());
+    }
+    return new MqttReadingFormat.BareNumber();
+  }
+}
