@@ -1,0 +1,148 @@
+package org.restpoint.config.file;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Calibrate.Every;
+
+/** Reads how an electrode is calibrated. */
+final class CalibrateReader {
+
+  /** The keys of a calibration. */
+  static final List<String> KEYS =
+      List.of("standards", "restandardize", "every", "slope", "valid-for");
+
+  static final String A_CALIBRATION = "a mapping with standards, e.g. { standards: [low, high] }";
+
+  private static final String A_LIST = "a list of standards, e.g. [low, high]";
+  private static final String A_SLOPE = "a range in % of the ideal slope, e.g. 90..103 %";
+  private static final String A_RHYTHM = "sample, a number of samples or a time like 2 h";
+  private static final Pattern SLOPE =
+      Pattern.compile("(\\d{1,3}(?:\\.\\d{1,9})?) *\\.\\. *(\\d{1,3}(?:\\.\\d{1,9})?) *(%?)");
+
+  /** Half of the ideal slope is a dead membrane; half as much again is a wiring fault. */
+  private static final double LOWEST_SLOPE = 50;
+
+  private static final double HIGHEST_SLOPE = 150;
+  private static final double USUAL_LOW = 85;
+  private static final double USUAL_HIGH = 105;
+  private static final long MOST_SAMPLES = 10_000;
+
+  private final Standards standards;
+
+  CalibrateReader(Standards standards) {
+    this.standards = standards;
+  }
+
+  private record Slope(double low, double high) {}
+
+  /** The calibration, or empty where no standard of it is sound. */
+  Optional<Calibrate> read(Entry entry) {
+    Optional<Section> section = entry.section(A_CALIBRATION);
+    if (section.isEmpty()) {
+      return Optional.empty();
+    }
+    Section keys = section.get();
+    keys.only(KEYS);
+    List<String> names =
+        keys.need("standards", A_LIST).map(value -> standards(value)).orElse(List.of());
+    Optional<String> again =
+        keys.find("restandardize")
+            .flatMap(value -> names.isEmpty() ? value.text("one of standards") : value.word(names));
+    Every every = keys.find("every").map(CalibrateReader::every).orElseGet(Every.Never::new);
+    if (keys.has("every")) {
+      keys.need("restandardize", "the standard that is read again, as every says how often");
+    }
+    Slope slope =
+        keys.find("slope")
+            .flatMap(CalibrateReader::slope)
+            .orElseGet(() -> new Slope(USUAL_LOW, USUAL_HIGH));
+    Duration validFor =
+        keys.find("valid-for").flatMap(Allowed.WAIT::span).orElse(Duration.ofHours(24));
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Calibrate(names, again, every, slope.low(), slope.high(), validFor));
+  }
+
+  /** The standards a probe names, without telling anything. */
+  static List<String> named(Section probe) {
+    return probe.find("calibrate").flatMap(entry -> entry.inside("standards")).stream()
+        .flatMap(list -> list.quietItems().stream())
+        .flatMap(item -> item.quietText().stream())
+        .distinct()
+        .toList();
+  }
+
+  private List<String> standards(Entry list) {
+    List<String> names = new ArrayList<>();
+    for (Entry item : list.items(A_LIST)) {
+      Optional<String> name = item.text("the name of a standard");
+      if (name.isEmpty()) {
+        continue;
+      }
+      if (names.contains(name.get())) {
+        item.refuse("each standard once", item.found() + " again");
+      } else if (standards.find(name.get()).isEmpty()) {
+        tellUndefined(item, name.get());
+      }
+      names.add(name.get());
+    }
+    return names;
+  }
+
+  private void tellUndefined(Entry item, String name) {
+    List<String> defined = standards.names();
+    String known = defined.isEmpty() ? "none are defined" : String.join(", ", defined);
+    String expected = "a standard defined under standards (" + known + ")";
+    Optional<String> meant = Entry.meant(name, defined);
+    item.problems().add(new Problem(item.key(), item.line(), expected, item.found(), meant));
+  }
+
+  private static Every every(Entry entry) {
+    if (entry.isPlainNumberOrFlag()) {
+      return entry
+          .whole(1, MOST_SAMPLES)
+          .<Every>map(samples -> new Every.Samples(samples.intValue()))
+          .orElseGet(Every.Never::new);
+    }
+    Optional<String> text = entry.text(A_RHYTHM);
+    if (text.isEmpty()) {
+      return new Every.Never();
+    }
+    if (text.get().equals("sample")) {
+      return new Every.Samples(1);
+    }
+    if (text.get().isEmpty() || Character.isLetter(text.get().charAt(0))) {
+      entry.refuse(A_RHYTHM);
+      return new Every.Never();
+    }
+    return Allowed.WAIT.span(entry).<Every>map(Every.Span::new).orElseGet(Every.Never::new);
+  }
+
+  private static Optional<Slope> slope(Entry entry) {
+    Optional<String> text = entry.text(A_SLOPE);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    Matcher matcher = SLOPE.matcher(text.get().strip());
+    if (!matcher.matches()) {
+      entry.refuse(A_SLOPE);
+      return Optional.empty();
+    }
+    if (matcher.group(3).isEmpty()) {
+      entry.refuse(A_SLOPE, entry.found() + " (no unit)");
+      return Optional.empty();
+    }
+    double low = Double.parseDouble(matcher.group(1));
+    double high = Double.parseDouble(matcher.group(2));
+    if (LOWEST_SLOPE <= low && low < high && high <= HIGHEST_SLOPE) {
+      return Optional.of(new Slope(low, high));
+    }
+    entry.refuse("a range in % of the ideal slope within 50..150 %, the lower limit first");
+    return Optional.empty();
+  }
+}

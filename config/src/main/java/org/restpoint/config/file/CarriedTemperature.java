@@ -1,0 +1,45 @@
+package org.restpoint.config.file;
+
+import java.util.Optional;
+import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.LinkSettings.Mqtt;
+import org.restpoint.config.station.LinkSettings.MqttPayload.Json;
+import org.restpoint.config.station.LinkSettings.Serial;
+
+/** Whether a link's readings carry a temperature. */
+final class CarriedTemperature {
+
+  private static final String OTHERWISE = ", or give the temperature by fixed or probe";
+
+  private CarriedTemperature() {}
+
+  /**
+   * Why readings carry no temperature.
+   *
+   * @param found what the link is
+   * @param remedy what to do about it
+   */
+  record Lack(String found, String remedy) {}
+
+  /** What a link lacks to carry temperatures; empty where it carries them. */
+  static Optional<Lack> lack(LinkSettings link) {
+    if (link instanceof Serial serial && !LinePattern.hasGroup(serial.line(), "celsius")) {
+      return lack(
+          "a serial line pattern without the group celsius",
+          "put (?<celsius>[-+.\\d]+) where the line shows it");
+    }
+    if (link instanceof Mqtt mqtt) {
+      if (!(mqtt.payload() instanceof Json json)) {
+        return lack("payload: number, which carries none", "send JSON and point to celsius in it");
+      }
+      if (json.celsius().isEmpty()) {
+        return lack("mqtt messages without celsius", "add celsius: and a pointer like /celsius");
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Lack> lack(String found, String remedy) {
+    return Optional.of(new Lack(found, remedy + OTHERWISE));
+  }
+}

@@ -1,0 +1,145 @@
+package org.restpoint.config.file;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a quantity of the file measures, and the UCUM units it may be given in.
+ *
+ * <p>A quantity is a decimal number with its unit: {@code 0.1 mV}. Conversions within a measure are
+ * exact (decimal).
+ *
+ * @param kind its name, e.g. {@code a potential}
+ * @param units the units it may be given in, as a message tells them
+ * @param example a quantity of it
+ * @param factors each unit in the base unit, by UCUM code
+ */
+record Measure(String kind, String units, String example, Map<String, BigDecimal> factors) {
+
+  /** Electric potential, base mV. */
+  static final Measure POTENTIAL =
+      of("a potential", "mV", "0.1 mV", Map.of("mV", "1", "uV", "0.001", "V", "1000"));
+
+  /** Span of time, base s. */
+  static final Measure TIME =
+      of(
+          "a time",
+          "ms, s, min, h or d",
+          "10 min",
+          Map.of("ms", "0.001", "s", "1", "min", "60", "h", "3600", "d", "86400"));
+
+  /** Temperature, base Cel. */
+  static final Measure TEMPERATURE = of("a temperature", "Cel", "22.5 Cel", Map.of("Cel", "1"));
+
+  /** Difference of temperatures, base K. */
+  static final Measure TEMPERATURE_DIFFERENCE =
+      of("a temperature difference", "K", "1 K", Map.of("K", "1"));
+
+  /** Share of a whole, base %. */
+  static final Measure SHARE = of("a share", "%", "1 %", Map.of("%", "1"));
+
+  /** Mass (base mg/L) or amount (base mol/L) in a volume; {@link Concentrations} tells which. */
+  static final Measure CONCENTRATION =
+      of(
+          "a concentration",
+          "mg/L, ug/L, mmol/L, umol/L or mol/L",
+          "20 mg/L",
+          Map.of(
+              "mg/L", "1", "ug/L", "0.001", "mol/L", "1", "mmol/L", "0.001", "umol/L", "0.000001"));
+
+  private static final int LONGEST = 64;
+  private static final Pattern QUANTITY =
+      Pattern.compile("([-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d{1,3})?) *(\\S*)");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("([-+]?\\d+),(\\d+) *(\\S*)");
+
+  private static Measure of(
+      String kind, String units, String example, Map<String, String> factors) {
+    Map<String, BigDecimal> exact = new TreeMap<>();
+    factors.forEach((unit, factor) -> exact.put(unit, new BigDecimal(factor)));
+    return new Measure(kind, units, example, Collections.unmodifiableMap(exact));
+  }
+
+  /**
+   * A quantity as read.
+   *
+   * @param number the number as written
+   * @param unit its unit as a UCUM code
+   * @param base the number in the measure's base unit
+   */
+  record Measured(BigDecimal number, String unit, BigDecimal base) {}
+
+  String expected() {
+    return kind + " in " + units + ", e.g. " + example;
+  }
+
+  /** The base value of a quantity that the program itself writes. */
+  BigDecimal base(String quantity) {
+    Matcher matcher = QUANTITY.matcher(quantity);
+    BigDecimal factor = matcher.matches() ? factors.get(matcher.group(2)) : null;
+    if (factor == null) {
+      throw new IllegalArgumentException("not " + expected() + ": " + quantity);
+    }
+    return new BigDecimal(matcher.group(1)).multiply(factor);
+  }
+
+  /** Reads a quantity; tells a missing unit, a foreign one and what is no quantity at all. */
+  Optional<Measured> read(Entry entry) {
+    boolean readable = entry.quietText().isPresent() || entry.isPlainNumberOrFlag();
+    String written = entry.quietText().orElseGet(entry::found);
+    Matcher matcher = QUANTITY.matcher(written.strip());
+    if (!readable || written.length() > LONGEST || !matcher.matches()) {
+      return refused(entry, entry.found(), commaRemedy(written));
+    }
+    if (matcher.group(2).isEmpty()) {
+      return refused(entry, entry.found() + " (no unit)", Optional.empty());
+    }
+    String unit = ucum(matcher.group(2));
+    BigDecimal factor = factors.get(unit);
+    if (factor == null) {
+      Optional<String> meant = meant(unit).map(u -> matcher.group(1) + " " + u);
+      return refused(entry, entry.found(), meant.map(q -> "did you mean " + q + "?"));
+    }
+    BigDecimal number = new BigDecimal(matcher.group(1));
+    return Optional.of(new Measured(number, unit, number.multiply(factor)));
+  }
+
+  private Optional<Measured> refused(Entry entry, String found, Optional<String> remedy) {
+    entry.problems().add(new Problem(entry.key(), entry.line(), expected(), found, remedy));
+    return Optional.empty();
+  }
+
+  private Optional<String> meant(String unit) {
+    String small = unit.toLowerCase(Locale.ROOT);
+    List<String> alike =
+        factors.keySet().stream().filter(u -> u.toLowerCase(Locale.ROOT).equals(small)).toList();
+    if (!alike.isEmpty()) {
+      return Optional.of(alike.get(0));
+    }
+    return factors.keySet().stream()
+        .filter(u -> unit.startsWith(u) && Character.isLetter(u.charAt(0)) && !unit.contains("/"))
+        .max((a, b) -> Integer.compare(a.length(), b.length()));
+  }
+
+  private static Optional<String> commaRemedy(String written) {
+    Matcher comma = DECIMAL_COMMA.matcher(written);
+    return comma.matches()
+        ? Optional.of(
+            Wording.shown(
+                "write a decimal point: %s.%s %s"
+                    .formatted(comma.group(1), comma.group(2), comma.group(3))))
+        : Optional.empty();
+  }
+
+  /** The UCUM code of a unit as people write it: both micro signs are u, degree Celsius is Cel. */
+  static String ucum(String written) {
+    String unit = written.replace('\u00b5', 'u').replace('\u03bc', 'u');
+    return unit.equals("C") || unit.equals("\u00b0C") ? "Cel" : unit;
+  }
+}

@@ -1,0 +1,58 @@
+package org.restpoint.config.file;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.restpoint.config.station.Routine;
+
+/** Reads who says when a probe is read. */
+final class RoutineReader {
+
+  /** The keys of a routine that is a mapping. */
+  static final List<String> KINDS = List.of("every", "at-rest");
+
+  /** The keys of at-rest. */
+  static final List<String> AT_REST_KEYS = List.of("gap-after");
+
+  private static final String A_ROUTINE = "instructed, at-rest, or a mapping with every or at-rest";
+  private static final Allowed INTERVAL = Allowed.from(Measure.TIME, "100 ms", "366 d");
+  private static final Duration USUAL_GAP = Duration.ofMinutes(5);
+
+  private RoutineReader() {}
+
+  static Routine read(Entry entry) {
+    if (entry.isMapping()) {
+      return entry.section(A_ROUTINE).flatMap(RoutineReader::read).orElseGet(RoutineReader::usual);
+    }
+    if (entry.quietText().isEmpty()) {
+      entry.refuse(A_ROUTINE);
+      return usual();
+    }
+    return entry
+        .word(List.of("instructed", "at-rest"), ", or a mapping with every or at-rest")
+        .filter(word -> word.equals("at-rest"))
+        .<Routine>map(word -> new Routine.EachRest(USUAL_GAP))
+        .orElseGet(RoutineReader::usual);
+  }
+
+  private static Routine usual() {
+    return new Routine.Instructed();
+  }
+
+  private static Optional<Routine> read(Section keys) {
+    keys.only(KINDS);
+    Optional<String> kind = keys.kind(KINDS);
+    Optional<Routine> every =
+        keys.find("every").flatMap(INTERVAL::span).map(Routine.EachInterval::new);
+    Optional<Routine> atRest = keys.find("at-rest").flatMap(RoutineReader::atRest);
+    return kind.flatMap(any -> every.or(() -> atRest));
+  }
+
+  private static Optional<Routine> atRest(Entry entry) {
+    Optional<Section> section = entry.section("a mapping with gap-after");
+    section.ifPresent(keys -> keys.only(AT_REST_KEYS));
+    return section.map(
+        keys ->
+            new Routine.EachRest(keys.find("gap-after").flatMap(INTERVAL::span).orElse(USUAL_GAP)));
+  }
+}

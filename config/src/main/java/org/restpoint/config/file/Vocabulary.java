@@ -1,0 +1,40 @@
+package org.restpoint.config.file;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The analytes a station file may name, so that the reader needs no chemistry.
+ *
+ * <p>An analyte with two bases or more (nitrate {@code as-N} and {@code as-ion}) leaves a choice:
+ * the file must make it, there is no default. With one basis it may be given; with none it may not.
+ *
+ * @param basesByAnalyte the bases in use for each analyte, by the analyte's name
+ */
+public record Vocabulary(Map<String, Set<String>> basesByAnalyte) {
+
+  /** Copies the names in alphabetical order, so that messages do not depend on the caller's map. */
+  public Vocabulary {
+    TreeMap<String, Set<String>> copy = new TreeMap<>();
+    basesByAnalyte.forEach(
+        (analyte, bases) -> copy.put(analyte, Collections.unmodifiableSet(new TreeSet<>(bases))));
+    basesByAnalyte = Collections.unmodifiableMap(copy);
+  }
+
+  List<String> analytes() {
+    return List.copyOf(basesByAnalyte.keySet());
+  }
+
+  List<String> basesOf(String analyte) {
+    return List.copyOf(basesByAnalyte.getOrDefault(analyte, Set.of()));
+  }
+
+  /** Every basis of any analyte, in alphabetical order. */
+  List<String> bases() {
+    return basesByAnalyte.values().stream().flatMap(Set::stream).distinct().sorted().toList();
+  }
+}
