@@ -1,0 +1,154 @@
+package org.restpoint.adapters.serial;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import org.restpoint.adapters.line.LineFraming;
+import org.restpoint.adapters.line.LinePattern;
+import org.restpoint.adapters.line.ParsedLine;
+import org.restpoint.adapters.link.LinkHealth.Condition;
+import org.restpoint.adapters.link.LinkListener;
+import org.restpoint.adapters.link.LinkTally;
+import org.restpoint.adapters.link.LinkTrouble;
+
+/** One time that a port is open: asks, reads lines, and watches for silence. */
+final class SerialSession implements LineFraming.Lines {
+
+  /** Takes note of how the link is. */
+  interface HealthNote {
+
+    /**
+     * The link is so from now on.
+     *
+     * @param arrival when something arrived, if that is why
+     */
+    void is(Condition condition, String detail, Optional<Instant> arrival);
+  }
+
+  /** What outlives a session. */
+  record Surroundings(
+      SerialSettings settings,
+      InstantSource clock,
+      LongSupplier nanos,
+      LinkListener listener,
+      LinkTally tally,
+      SerialNotices notices,
+      HealthNote health) {}
+
+  private final SerialDevice device;
+  private final Surroundings around;
+  private final LinePattern pattern;
+  private final LineFraming framing = new LineFraming();
+  private boolean joined;
+  private boolean silent;
+  private long arrivalNanos;
+  private long nextPollNanos;
+
+  SerialSession(SerialDevice device, Surroundings around) {
+    this.device = device;
+    this.around = around;
+    this.pattern = new LinePattern(around.settings().line());
+    this.arrivalNanos = around.nanos().getAsLong();
+    framing.skipToTerminator();
+  }
+
+  /**
+   * Asks if it is time to, waits a moment for bytes and takes what came.
+   *
+   * @return false when the device is gone
+   */
+  boolean step() {
+    if (joined && !poll()) {
+      return false;
+    }
+    int count = device.read();
+    if (count < 0) {
+      return false;
+    }
+    if (count > 0) {
+      framing.accept(device.bytes(), count, this);
+    }
+    if (!joined) {
+      join(count == 0);
+    }
+    watch();
+    around.notices().due(now());
+    return true;
+  }
+
+  /** The beginning of a line is known after a quiet moment, or once a terminator was seen. */
+  private void join(boolean quiet) {
+    if (quiet) {
+      framing.reset();
+    }
+    if (!framing.skipping()) {
+      joined = true;
+      nextPollNanos = now();
+      if (!silent) {
+        around.health().is(Condition.READING, "", Optional.empty());
+      }
+    }
+  }
+
+  private boolean poll() {
+    Optional<String> poll = around.settings().poll();
+    long now = now();
+    if (poll.isEmpty() || now - nextPollNanos < 0) {
+      return true;
+    }
+    // An ask that was missed is not made up for.
+    long every = around.settings().pollEvery().toNanos();
+    nextPollNanos += every * ((now - nextPollNanos) / every + 1);
+    return device.write(poll.get());
+  }
+
+  private void watch() {
+    if (!silent && now() - arrivalNanos >= around.settings().noDataAfter().toNanos()) {
+      silent = true;
+      LinkTrouble trouble = around.notices().noData(framing.heldBytes() > 0 || framing.skipping());
+      around
+          .health()
+          .is(Condition.SILENT, trouble.text() + ". " + trouble.remedy(), Optional.empty());
+      around.listener().trouble(trouble);
+    }
+  }
+
+  @Override
+  public void line(String line) {
+    Instant time = arrived();
+    ParsedLine parsed = pattern.parse(line);
+    if (parsed instanceof ParsedLine.Values values) {
+      boolean taken = around.listener().reading(values.at(time));
+      around.tally().offered(taken);
+      if (!taken) {
+        around.notices().dropped(now());
+      }
+    } else if (parsed instanceof ParsedLine.Rejected rejected) {
+      around.tally().rejected();
+      around.notices().rejected(line, rejected.reason(), now());
+    }
+  }
+
+  @Override
+  public void tooLong() {
+    arrived();
+    around.tally().rejected();
+    around.notices().tooLong(now());
+  }
+
+  private Instant arrived() {
+    Instant time = around.clock().instant();
+    arrivalNanos = now();
+    around.health().is(Condition.READING, "", Optional.of(time));
+    if (silent) {
+      silent = false;
+      around.listener().trouble(around.notices().dataBack());
+    }
+    return time;
+  }
+
+  private long now() {
+    return around.nanos().getAsLong();
+  }
+}
