@@ -10,16 +10,21 @@ import org.restpoint.stability.electrode.Nernst;
  * equation says of an electrode whose standard potential does not (ideal-slope compensation).
  *
  * <p>Read back: {@code x = (E − E0)/S}, {@code log10 c = x·Tref/T}. With the covariance of E0 and
- * S, {@code u²(x) = [u²(E) + var E0 + x²·var S + 2x·cov(E0,S)]/S²}. Temperature adds {@code (log10
- * c·u(T)/T)²} and, because the real electrode's compensation is not known, the whole compensation
- * {@code |log10 c − x|} as the half-width of a rectangular distribution (JCGM 100:2008, 4.3.7 and
- * 5.2.2).
+ * S, {@code u²(x) = [u²(E) + var E0 + x²·var S + 2x·cov(E0,S)]/S²}, which counts for {@code
+ * (Tref/T)²} in {@code u²(log10 c)}. Temperature adds {@code (log10 c·u(T)/T)²} and, because the
+ * real electrode's compensation is not known, the whole compensation {@code |log10 c − x|} as the
+ * half-width of a rectangular distribution (JCGM 100:2008, 4.3.7 and 5.2.2).
+ *
+ * <p>Edge results: at 1 mol/L the logarithm is 0 and temperature adds nothing; a potential that no
+ * electrode gives (hundreds of decades away) reads back as a logarithm all the same, whose
+ * concentration is 0 or infinite. A temperature not above absolute zero is refused with an {@link
+ * IllegalArgumentException}.
  *
  * @param offsetMillivolts E0
  * @param slopeMillivoltsPerDecade S at the reference temperature, negative for anions, not 0
  * @param referenceCelsius Tref − 273.15 K
- * @param offsetVariance var E0, mV²
- * @param slopeVariance var S, (mV/decade)²
+ * @param offsetVariance var E0, mV², 0 or above
+ * @param slopeVariance var S, (mV/decade)², 0 or above
  * @param covariance cov(E0, S), mV²/decade
  */
 public record CalibrationLine(
@@ -37,6 +42,11 @@ public record CalibrationLine(
     if (!Double.isFinite(offsetMillivolts)) {
       throw new IllegalArgumentException("an offset is a finite number");
     }
+    if (!(offsetVariance >= 0 && slopeVariance >= 0)
+        || !Double.isFinite(offsetVariance + slopeVariance + covariance)) {
+      throw new IllegalArgumentException("a variance is a finite number, 0 or above");
+    }
+    Nernst.kelvin(referenceCelsius); // refuses what is not above absolute zero
   }
 
   /** The slope as a percentage of the ideal slope at the reference temperature; 100 is ideal. */
@@ -66,13 +76,14 @@ public record CalibrationLine(
       double celsius,
       double standardUncertaintyKelvin) {
     double x = (millivolts - offsetMillivolts) / slopeMillivoltsPerDecade;
-    double logConcentration = x / temperatureRatio(celsius);
+    double ratio = temperatureRatio(celsius);
+    double logConcentration = x / ratio;
     double lineVariance =
         (standardUncertaintyMillivolts * standardUncertaintyMillivolts
                 + offsetVariance
                 + x * x * slopeVariance
                 + 2 * x * covariance)
-            / (slopeMillivoltsPerDecade * slopeMillivoltsPerDecade);
+            / (slopeMillivoltsPerDecade * slopeMillivoltsPerDecade * ratio * ratio);
     double temperature = logConcentration * standardUncertaintyKelvin / Nernst.kelvin(celsius);
     double compensation = logConcentration - x;
     double variance =
@@ -92,7 +103,7 @@ public record CalibrationLine(
    */
   public record ReadBack(double log10MolesPerLitre, double standardUncertaintyDecades) {
 
-    /** The concentration in mol/L. */
+    /** The concentration in mol/L; 0 or infinite beyond what a {@code double} holds. */
     public double molesPerLitre() {
       return Math.pow(10, log10MolesPerLitre);
     }

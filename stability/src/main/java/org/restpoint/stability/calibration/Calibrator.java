@@ -1,8 +1,6 @@
 package org.restpoint.stability.calibration;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
@@ -20,15 +18,31 @@ import org.restpoint.stability.fit.StraightLine;
  * <p>One standard: E0 alone, on the last accepted slope or, without one, on the ideal slope at the
  * standard's temperature, whose uncertainty is then that of the slope limits.
  *
- * <p>Edge results: standards that are all the same concentration draw no line and are refused; a
- * slope of the wrong sign is refused as reversed, whatever its size.
+ * <p>Edge results: standards within 0.1 % of the same concentration (0.03 mV of a monovalent ion,
+ * less than a meter shows) draw no line and are refused as alike; a slope within 5 % of the ideal
+ * one from zero is refused as none, whatever its sign: an electrode answers more than that even
+ * with its wires swapped; beyond it, a slope of the wrong sign is refused as reversed.
  *
- * @param charge charge number of the ion
+ * @param charge charge number of the ion, not 0
  * @param limits the slopes that are accepted
  */
 public record Calibrator(int charge, SlopeLimits limits) {
 
-  /** Judges one standard or more, against the last accepted line where there is one. */
+  private static final double ALIKE_DECADES = Math.log10(1.001);
+
+  public Calibrator {
+    if (charge == 0) {
+      throw new IllegalArgumentException("an ion has a charge");
+    }
+  }
+
+  /**
+   * Judges one standard or more.
+   *
+   * @param points the standards, in the order read
+   * @param lastAccepted the last accepted line whose slope was once fitted; a line on the ideal
+   *     slope is not one: without it, the ideal slope is taken anew and said to be so
+   */
   public CalibrationOutcome judge(
       List<StandardPoint> points, Optional<CalibrationLine> lastAccepted) {
     if (points.isEmpty()) {
@@ -51,14 +65,16 @@ public record Calibrator(int charge, SlopeLimits limits) {
             pointVariance(point, slope) + x * x * slopeVariance,
             slopeVariance,
             -x * slopeVariance);
+    List<Reason> reasons =
+        lastAccepted.flatMap(last -> verdict().onSlopeTakenOver(last)).stream().toList();
     SlopeBasis basis = lastAccepted.isPresent() ? SlopeBasis.LAST_ACCEPTED : SlopeBasis.IDEAL;
     return new CalibrationOutcome(
-        List.of(point), Optional.of(line), OptionalDouble.empty(), basis, List.of());
+        List.of(point), Optional.of(line), OptionalDouble.empty(), basis, reasons);
   }
 
   private CalibrationLine idealLine(double celsius) {
     double ideal = Nernst.idealSlopeMillivoltsPerDecade(charge, celsius);
-    double deviation = ideal * limits.standardDeviationPercent() / 100;
+    double deviation = ideal * limits.uncertaintyOfIdealPercent() / 100;
     return new CalibrationLine(0, ideal, celsius, 0, deviation * deviation, 0);
   }
 
@@ -66,42 +82,62 @@ public record Calibrator(int charge, SlopeLimits limits) {
     double referenceCelsius =
         points.stream().mapToDouble(StandardPoint::celsius).average().orElseThrow();
     double referenceKelvin = Nernst.kelvin(referenceCelsius);
+    double[] logs = new double[points.size()];
     double[] x = new double[points.size()];
     double[] y = new double[points.size()];
     for (int i = 0; i < x.length; i++) {
       StandardPoint point = points.get(i);
-      x[i] = Math.log10(point.molesPerLitre()) * Nernst.kelvin(point.celsius()) / referenceKelvin;
+      logs[i] = Math.log10(point.molesPerLitre());
+      x[i] = logs[i] * Nernst.kelvin(point.celsius()) / referenceKelvin;
       y[i] = point.millivolts();
     }
-    double lowest = points.stream().mapToDouble(StandardPoint::molesPerLitre).min().orElseThrow();
-    double highest = points.stream().mapToDouble(StandardPoint::molesPerLitre).max().orElseThrow();
-    if (lowest == highest) {
-      return new CalibrationOutcome(
-          points, Optional.empty(), OptionalDouble.empty(), SlopeBasis.FITTED, List.of(alike()));
+    if (span(logs) < ALIKE_DECADES) {
+      return refused(points, SlopeVerdict.alike());
+    }
+    if (span(x) < ALIKE_DECADES) {
+      return refused(points, SlopeVerdict.alikeByTemperature());
     }
     StraightLine fit = StraightLine.through(x, y);
-    double sigma = pointDeviation(points, fit);
-    List<Reason> reasons = new ArrayList<>();
-    Optional<CalibrationLine> line = Optional.empty();
     if (fit.slope() == 0) {
-      reasons.add(flat());
-    } else {
-      CalibrationLine drawn =
-          new CalibrationLine(
-              fit.intercept(),
-              fit.slope(),
-              referenceCelsius,
-              fit.interceptVariance(sigma),
-              fit.slopeVariance(sigma),
-              fit.covariance(sigma));
-      line = Optional.of(drawn);
-      slopeReason(drawn).ifPresent(reasons::add);
+      return refused(points, SlopeVerdict.flat());
     }
+    double sigma = pointDeviation(points, fit);
+    CalibrationLine drawn =
+        new CalibrationLine(
+            fit.intercept(),
+            fit.slope(),
+            referenceCelsius,
+            fit.interceptVariance(sigma),
+            fit.slopeVariance(sigma),
+            fit.covariance(sigma));
     return new CalibrationOutcome(
-        points, line, fit.residualDeviation(), SlopeBasis.FITTED, reasons);
+        points,
+        Optional.of(drawn),
+        fit.residualDeviation(),
+        SlopeBasis.FITTED,
+        verdict().onFitted(drawn).stream().toList());
   }
 
-  private double pointDeviation(List<StandardPoint> points, StraightLine fit) {
+  private SlopeVerdict verdict() {
+    return new SlopeVerdict(charge, limits);
+  }
+
+  private static CalibrationOutcome refused(List<StandardPoint> points, Reason reason) {
+    return new CalibrationOutcome(
+        points, Optional.empty(), OptionalDouble.empty(), SlopeBasis.FITTED, List.of(reason));
+  }
+
+  private static double span(double[] values) {
+    double lowest = Double.POSITIVE_INFINITY;
+    double highest = Double.NEGATIVE_INFINITY;
+    for (double value : values) {
+      lowest = Math.min(lowest, value);
+      highest = Math.max(highest, value);
+    }
+    return highest - lowest;
+  }
+
+  private static double pointDeviation(List<StandardPoint> points, StraightLine fit) {
     double before =
         points.stream()
             .mapToDouble(point -> pointVariance(point, fit.slope()))
@@ -114,61 +150,5 @@ public record Calibrator(int charge, SlopeLimits limits) {
     double standard = slope * point.relativeUncertainty() / Math.log(10);
     double potential = point.standardUncertaintyMillivolts();
     return potential * potential + standard * standard;
-  }
-
-  private Optional<Reason> slopeReason(CalibrationLine line) {
-    double percent = line.slopePercent(charge);
-    String seen =
-        String.format(
-            Locale.ROOT,
-            "the slope is %.2f mV/decade, %.1f %% of the ideal %.2f at %.1f °C",
-            line.slopeMillivoltsPerDecade(),
-            percent,
-            Nernst.idealSlopeMillivoltsPerDecade(charge, line.referenceCelsius()),
-            line.referenceCelsius());
-    String accepted =
-        String.format(
-            Locale.ROOT, "; accepted are %s to %s %%", limits.lowPercent(), limits.highPercent());
-    if (percent < 0) {
-      return Optional.of(
-          new Reason(
-              "slope-reversed",
-              seen + ": it has the wrong sign",
-              "Look whether electrode and reference are swapped at the meter, whether the meter shows"
-                  + " the potential with its sign, and whether standards were swapped."));
-    }
-    if (percent < limits.lowPercent()) {
-      return Optional.of(
-          new Reason(
-              "slope-low",
-              seen + accepted,
-              "Read the standards again with fresh portions, rinsed and blotted between them; look"
-                  + " for an air bubble; soak the electrode; if it stays low, the membrane is"
-                  + " ageing."));
-    }
-    if (percent > limits.highPercent()) {
-      return Optional.of(
-          new Reason(
-              "slope-high",
-              seen + accepted,
-              "Read the standards again with fresh portions: one of them is likely diluted,"
-                  + " contaminated or swapped, or the electrode carried solution from one to the"
-                  + " next."));
-    }
-    return Optional.empty();
-  }
-
-  private static Reason alike() {
-    return new Reason(
-        "standards-alike",
-        "all standards have the same concentration, so no slope can be drawn",
-        "Read a standard of another concentration, a decade away if there is one.");
-  }
-
-  private static Reason flat() {
-    return new Reason(
-        "slope-none",
-        "the potential is the same in all standards",
-        "Look whether the electrode is connected, has its cap off and stands in the solution.");
   }
 }

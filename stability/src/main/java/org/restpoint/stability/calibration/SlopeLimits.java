@@ -16,10 +16,14 @@ public record SlopeLimits(double lowPercent, double highPercent) {
   }
 
   /**
-   * Standard deviation of a slope of which no more is known than these limits, % of the ideal
-   * slope: a rectangular distribution between them (JCGM 100:2008, 4.3.7).
+   * How far a slope of which no more is known than these limits is from the ideal one, root mean
+   * square, in % of it: √[(h³ − l³)/(3(h − l))] with the limits' distances l and h from 100 %, a
+   * rectangular distribution between them (JCGM 100:2008, 4.3.7) whose middle is not corrected for
+   * (F.2.4.5).
    */
-  double standardDeviationPercent() {
-    return (highPercent - lowPercent) / Math.sqrt(12);
+  double uncertaintyOfIdealPercent() {
+    double low = lowPercent - 100;
+    double high = highPercent - 100;
+    return Math.sqrt((low * low + low * high + high * high) / 3);
   }
 }

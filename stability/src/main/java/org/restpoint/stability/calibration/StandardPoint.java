@@ -1,6 +1,7 @@
 package org.restpoint.stability.calibration;
 
 import java.time.Instant;
+import org.restpoint.stability.electrode.Nernst;
 
 /**
  * A standard read at rest.
@@ -10,7 +11,7 @@ import java.time.Instant;
  * @param relativeUncertainty standard uncertainty of the concentration as a share of it, 0 or above
  * @param millivolts its resting potential
  * @param standardUncertaintyMillivolts how well the potential is known, k = 1, 0 or above
- * @param celsius its temperature
+ * @param celsius its temperature, above absolute zero
  * @param time when it came to rest
  */
 public record StandardPoint(
@@ -26,11 +27,17 @@ public record StandardPoint(
     if (!(molesPerLitre > 0) || Double.isInfinite(molesPerLitre)) {
       throw new IllegalArgumentException("a standard's concentration is above zero");
     }
-    if (!(relativeUncertainty >= 0) || !(standardUncertaintyMillivolts >= 0)) {
-      throw new IllegalArgumentException("an uncertainty is 0 or above");
-    }
+    requireUncertainty(relativeUncertainty);
+    requireUncertainty(standardUncertaintyMillivolts);
     if (!Double.isFinite(millivolts)) {
       throw new IllegalArgumentException("a potential is a finite number");
+    }
+    Nernst.kelvin(celsius); // refuses what is not above absolute zero
+  }
+
+  private static void requireUncertainty(double value) {
+    if (!(value >= 0) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException("an uncertainty is a finite number, 0 or above");
     }
   }
 }

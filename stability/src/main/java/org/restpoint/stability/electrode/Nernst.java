@@ -6,8 +6,8 @@ package org.restpoint.stability.electrode;
  * <p>{@code S = 1000 · ln 10 · R · T / (z · F)}, mV per decade of activity, with T in K and z the
  * charge number of the ion: positive for cations, negative for anions.
  *
- * <p>Edge results: at absolute zero the slope is 0; below it, or for z = 0, there is none and an
- * {@link IllegalArgumentException} says so.
+ * <p>Edge results: at absolute zero and below, or for z = 0, there is no slope and an {@link
+ * IllegalArgumentException} says so.
  *
  * <p>Reference: E. R. Cohen et al., Quantities, Units and Symbols in Physical Chemistry (IUPAC
  * Green Book), 3rd ed., 2007, section 2.13; constants exact since the SI of 2019 (BIPM, SI
@@ -26,11 +26,12 @@ public final class Nernst {
 
   private Nernst() {}
 
-  /** Thermodynamic temperature in K of a Celsius temperature. */
+  /** Thermodynamic temperature in K, above zero, of a Celsius temperature. */
   public static double kelvin(double celsius) {
     double kelvin = celsius + ZERO_CELSIUS_KELVIN;
-    if (!(kelvin >= 0) || Double.isInfinite(kelvin)) {
-      throw new IllegalArgumentException("no temperature above absolute zero: " + celsius + " °C");
+    if (!(kelvin > 0) || Double.isInfinite(kelvin)) {
+      throw new IllegalArgumentException(
+          "a temperature is above absolute zero, not " + celsius + " °C");
     }
     return kelvin;
   }

@@ -10,8 +10,9 @@ import java.util.OptionalDouble;
  * var a = s²·(1/n + x̄²/Σ(x−x̄)²)}, {@code cov(a,b) = −s²·x̄/Σ(x−x̄)²}. The sums are taken about
  * the means, in two passes.
  *
- * <p>Edge results: with two points the residual standard deviation is empty; all x alike has no
- * line and is refused with an {@link IllegalArgumentException}.
+ * <p>Edge results: with two points the residual standard deviation is empty; all x alike, or a
+ * coordinate that is not finite, has no line and is refused with an {@link
+ * IllegalArgumentException}.
  *
  * <p>Reference: N. R. Draper and H. Smith, Applied Regression Analysis, 3rd ed., Wiley 1998,
  * chapter 1.
@@ -39,6 +40,8 @@ public record StraightLine(
     if (n != y.length || n < 2) {
       throw new IllegalArgumentException("a line needs two points or more, each with x and y");
     }
+    requireFinite(x);
+    requireFinite(y);
     double meanX = mean(x);
     double meanY = mean(y);
     double sxx = 0;
@@ -67,7 +70,15 @@ public record StraightLine(
         meanX,
         sxx,
         n > 2 ? OptionalDouble.of(Math.sqrt(residuals / (n - 2))) : OptionalDouble.empty(),
-        syy > 0 ? 1 - residuals / syy : 1);
+        syy > 0 ? Math.max(0, 1 - residuals / syy) : 1);
+  }
+
+  private static void requireFinite(double[] values) {
+    for (double value : values) {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException("no line goes through a point at " + value);
+      }
+    }
   }
 
   private static double mean(double[] values) {

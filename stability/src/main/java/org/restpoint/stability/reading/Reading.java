@@ -6,13 +6,13 @@ import java.util.OptionalDouble;
 
 /**
  * One raw reading of a probe, as it arrived. Refuses, with an {@link IllegalArgumentException}, a
- * value that is not finite or below absolute zero, a reading without any value, and a time finer
- * than a millisecond.
+ * value that is not finite or not above absolute zero, a reading without any value, and a time
+ * finer than a millisecond.
  *
  * @param time when it was taken, to the millisecond: that is what a recording keeps, so a recording
  *     replayed sees the very same instants
  * @param millivolts potential against the reference electrode in mV; empty for a thermometer
- * @param celsius temperature of the solution in °C, −273.15 or above; empty where the line carries
+ * @param celsius temperature of the solution in °C, above −273.15; empty where the line carries
  *     none
  */
 public record Reading(Instant time, OptionalDouble millivolts, OptionalDouble celsius) {
@@ -32,7 +32,7 @@ public record Reading(Instant time, OptionalDouble millivolts, OptionalDouble ce
     }
     if (celsius.isPresent()
         && !(Double.isFinite(celsius.getAsDouble())
-            && celsius.getAsDouble() >= ABSOLUTE_ZERO_CELSIUS)) {
+            && celsius.getAsDouble() > ABSOLUTE_ZERO_CELSIUS)) {
       throw new IllegalArgumentException("the temperature is not a number above absolute zero");
     }
   }

@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 /**
  * {@link ConsecutiveRule} at work.
  *
- * <p>The largest and the smallest of the last n readings are kept in two monotonic queues (D.
- * Lemire, Nordic Journal of Computing 13 (2006) 328), so a reading costs the same whatever n is.
- * State: 32·n bytes in four arrays of fixed length.
+ * <p>The last n readings stand in a ring; two monotonic queues of places in it keep their largest
+ * and their smallest (D. Lemire, Nordic Journal of Computing 13 (2006) 328), so a reading costs the
+ * same whatever n is. State: 24·n bytes in four arrays of fixed length.
  */
 final class ConsecutiveDetector implements RestDetector {
 
@@ -26,6 +26,7 @@ final class ConsecutiveDetector implements RestDetector {
   private final long[] nanos;
   private final Extremes highest;
   private final Extremes lowest;
+  private int next;
   private long taken;
 
   ConsecutiveDetector(int length, double within) {
@@ -33,23 +34,27 @@ final class ConsecutiveDetector implements RestDetector {
     this.within = within;
     this.window = new double[length];
     this.nanos = new long[length];
-    this.highest = new Extremes(length, 1);
-    this.lowest = new Extremes(length, -1);
+    this.highest = new Extremes(window, 1);
+    this.lowest = new Extremes(window, -1);
   }
 
   @Override
   public boolean accept(long time, double millivolts) {
-    int slot = (int) (taken % length);
-    window[slot] = millivolts;
-    nanos[slot] = time;
-    highest.add(taken, window);
-    lowest.add(taken, window);
+    window[next] = millivolts;
+    nanos[next] = time;
+    highest.take(next);
+    lowest.take(next);
+    next = next + 1 == length ? 0 : next + 1;
     taken++;
+    return atRest();
+  }
+
+  private boolean atRest() {
     return taken >= length && spread() <= within + ROUNDING_MILLIVOLTS;
   }
 
   private double spread() {
-    return highest.value(window) - lowest.value(window);
+    return highest.value() - lowest.value();
   }
 
   @Override
@@ -57,13 +62,13 @@ final class ConsecutiveDetector implements RestDetector {
     if (taken == 0) {
       throw new IllegalStateException("no reading yet");
     }
-    return new RestProgress(
-        taken, window[(int) ((taken - 1) % length)], spread(), driftMillivoltsPerMinute());
+    double latest = window[next == 0 ? length - 1 : next - 1];
+    return new RestProgress(taken, latest, spread(), driftMillivoltsPerMinute());
   }
 
   @Override
   public RestingPotential potential() {
-    if (taken < length) {
+    if (!atRest()) {
       throw new IllegalStateException("not at rest");
     }
     double origin = window[0];
@@ -83,7 +88,7 @@ final class ConsecutiveDetector implements RestDetector {
 
   private OptionalDouble driftMillivoltsPerMinute() {
     int n = (int) Math.min(taken, length);
-    long first = nanos[(int) ((taken - n) % length)];
+    long first = nanos[taken > length ? next : 0];
     double meanMinutes = 0;
     double meanMillivolts = 0;
     for (int i = 0; i < n; i++) {
@@ -100,38 +105,45 @@ final class ConsecutiveDetector implements RestDetector {
     return sxx > 0 ? OptionalDouble.of(sxy / sxx) : OptionalDouble.empty();
   }
 
-  /** The extreme of a sliding window: a queue of candidates, each more extreme than the next. */
+  /**
+   * The extreme of the ring: a queue of places, oldest first, each holding a more extreme reading
+   * than the next.
+   */
   private static final class Extremes {
 
-    private final long[] places;
+    private final double[] window;
+    private final int[] queue;
     private final int sign;
-    private long head;
-    private long tail;
+    private int head;
+    private int size;
 
-    Extremes(int length, int sign) {
-      this.places = new long[length];
+    Extremes(double[] window, int sign) {
+      this.window = window;
+      this.queue = new int[window.length];
       this.sign = sign;
     }
 
-    void add(long place, double[] window) {
-      int length = places.length;
-      if (head < tail && places[(int) (head % length)] <= place - length) {
-        head++;
+    /** Takes the reading just written at a place; the one that stood there before has left. */
+    void take(int place) {
+      if (size > 0 && queue[head] == place) {
+        head = head + 1 == queue.length ? 0 : head + 1;
+        size--;
       }
-      double value = sign * window[(int) (place % length)];
-      while (head < tail) {
-        long last = places[(int) ((tail - 1) % length)];
-        if (sign * window[(int) (last % length)] > value) {
-          break;
-        }
-        tail--;
+      double value = sign * window[place];
+      while (size > 0 && sign * window[queue[at(size - 1)]] <= value) {
+        size--;
       }
-      places[(int) (tail % length)] = place;
-      tail++;
+      queue[at(size)] = place;
+      size++;
     }
 
-    double value(double[] window) {
-      return window[(int) (places[(int) (head % places.length)] % places.length)];
+    private int at(int offset) {
+      int index = head + offset;
+      return index < queue.length ? index : index - queue.length;
+    }
+
+    double value() {
+      return window[queue[head]];
     }
   }
 }

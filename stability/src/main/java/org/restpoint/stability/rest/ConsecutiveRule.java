@@ -32,7 +32,7 @@ public record ConsecutiveRule(int readings, double withinMillivolts) implements 
 
   @Override
   public String describe() {
-    return "consecutive %d within %s mV".formatted(readings, Double.toString(withinMillivolts));
+    return "consecutive " + readings + " within " + withinMillivolts + " mV";
   }
 
   @Override

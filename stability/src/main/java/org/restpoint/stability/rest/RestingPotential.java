@@ -12,4 +12,14 @@ public record RestingPotential(
     double millivolts,
     double standardUncertaintyMillivolts,
     boolean forecast,
-    double spreadMillivolts) {}
+    double spreadMillivolts) {
+
+  public RestingPotential {
+    if (!Double.isFinite(millivolts)) {
+      throw new IllegalArgumentException("a potential is a finite number, not " + millivolts);
+    }
+    if (!(standardUncertaintyMillivolts >= 0) || !(spreadMillivolts >= 0)) {
+      throw new IllegalArgumentException("an uncertainty and a spread are 0 or above");
+    }
+  }
+}
