@@ -25,8 +25,8 @@ import org.restpoint.stability.calibration.Reason;
 final class Desk {
 
   /**
-   * An instruction that says when it was given is not carried out later than this: the electrode may
-   * stand in another cup by then.
+   * An instruction that says when it was given is not carried out later than this: the electrode
+   * may stand in another cup by then.
    */
   private static final Duration LATEST = Duration.ofMinutes(1);
 
@@ -103,8 +103,7 @@ final class Desk {
                   .formatted(addressed.probe().get(), message.probe()),
               "Send it on the topic of the probe it is for."));
     }
-    Optional<Duration> off =
-        addressed.time().map(given -> Duration.between(given, now).abs());
+    Optional<Duration> off = addressed.time().map(given -> Duration.between(given, now).abs());
     if (off.isPresent() && off.get().compareTo(LATEST) > 0) {
       return Optional.of(
           new Reason(
@@ -124,7 +123,7 @@ final class Desk {
       kept.put("time", now.toString());
       kept.put("probe", message.probe());
       kept.put("id", id);
-      node.fields().forEachRemaining(field -> kept.putIfAbsent(field.getKey(), field.getValue()));
+      node.properties().forEach(field -> kept.putIfAbsent(field.getKey(), field.getValue()));
       return EventJson.write(kept);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("an instruction that was read is JSON", e);

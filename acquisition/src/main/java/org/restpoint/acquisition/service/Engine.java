@@ -14,7 +14,6 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Notice;
-import org.restpoint.acquisition.probe.ProbeMemory;
 import org.restpoint.acquisition.station.StationRoutine;
 import org.restpoint.adapters.journal.Journal;
 import org.restpoint.adapters.journal.JournalException;
@@ -37,8 +36,8 @@ public final class Engine implements AutoCloseable {
   private static final Duration TICK = Duration.ofMillis(100);
 
   /**
-   * Time passes for the routines this much late, so that a reading stamped before a deadline and still
-   * on its way is taken before the deadline is.
+   * Time passes for the routines this much late, so that a reading stamped before a deadline and
+   * still on its way is taken before the deadline is.
    */
   private static final Duration GRACE = Duration.ofMillis(250);
 
@@ -59,15 +58,12 @@ public final class Engine implements AutoCloseable {
   private volatile @Nullable String journalTrouble;
 
   /** An engine that goes on from what the journal, which is open, remembers. */
-  public Engine(
-      Station station, Journal journal, InstantSource clock, EngineListener listener) {
+  public Engine(Station station, Journal journal, InstantSource clock, EngineListener listener) {
     this.station = station;
     this.journal = journal;
     this.clock = clock;
     this.outgoing = new Outgoing(new Topics(station.name()), listener);
-    this.routine =
-        new StationRoutine(
-            station, Memories.read(journal.memories()), outgoing, false);
+    this.routine = new StationRoutine(station, Memories.read(journal.memories()), outgoing, false);
     this.desk = new Desk(station, journal, routine, outgoing);
   }
 

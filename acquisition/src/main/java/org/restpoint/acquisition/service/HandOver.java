@@ -7,8 +7,8 @@ import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.stability.reading.Reading;
 
 /**
- * Between one link and the engine: bounded for each link, so that one that floods cannot push out the
- * readings of another.
+ * Between one link and the engine: bounded for each link, so that one that floods cannot push out
+ * the readings of another.
  */
 final class HandOver implements LinkListener {
 

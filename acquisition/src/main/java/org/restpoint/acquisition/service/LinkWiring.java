@@ -1,6 +1,5 @@
 package org.restpoint.acquisition.service;
 
-import java.util.Map;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.mqtt.MqttLinkSettings;
@@ -10,8 +9,6 @@ import org.restpoint.adapters.recording.RecordingLink;
 import org.restpoint.adapters.recording.RecordingSettings;
 import org.restpoint.adapters.serial.SerialLink;
 import org.restpoint.adapters.serial.SerialSettings;
-import org.restpoint.adapters.simulated.SimulatedLink;
-import org.restpoint.adapters.simulated.SimulatedSettings;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Probe;
 

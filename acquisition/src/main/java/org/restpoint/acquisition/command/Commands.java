@@ -1,0 +1,53 @@
+package org.restpoint.acquisition.command;
+
+import java.io.PrintWriter;
+import org.restpoint.acquisition.service.ServiceException;
+import org.restpoint.adapters.journal.JournalException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParseResult;
+
+/** All commands. */
+@Command(
+    name = "restpoint",
+    mixinStandardHelpOptions = true,
+    version = "restpoint 0.1.0",
+    description = "Reads ion-selective electrodes at rest and publishes calibrated concentrations.",
+    footer = {
+      "",
+      "Exit status: 0 done; 2 wrong usage; 3 station file refused; 4 could not start;",
+      "5 the work ran and its outcome is bad."
+    },
+    subcommands = {
+      CheckCommand.class,
+      PortsCommand.class,
+      RunCommand.class,
+    })
+public final class Commands {
+
+  private Commands() {}
+
+  /** The command line. */
+  public static CommandLine line() {
+    CommandLine line = new CommandLine(new Commands());
+    line.getSubcommands()
+        .values()
+        .forEach(command -> command.getCommandSpec().mixinStandardHelpOptions(true));
+    line.setExecutionExceptionHandler(Commands::told);
+    return line;
+  }
+
+  /** A person's mistake is told in a sentence; only a defect shows where it happened. */
+  private static int told(Exception thrown, CommandLine line, ParseResult parsed) throws Exception {
+    PrintWriter err = line.getErr();
+    if (thrown instanceof CommandException e) {
+      err.println("restpoint: " + e.getMessage());
+      return e.exitStatus();
+    }
+    if (thrown instanceof ServiceException || thrown instanceof JournalException) {
+      err.println("restpoint: " + thrown.getMessage());
+      return ExitStatus.NOT_STARTED;
+    }
+    throw thrown;
+  }
+}

@@ -1,0 +1,146 @@
+package org.restpoint.acquisition.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.restpoint.acquisition.probe.Words;
+import org.restpoint.config.station.Broker;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Routine;
+import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.StandardSolution;
+import org.restpoint.config.station.Station;
+import org.restpoint.config.station.TemperatureSource;
+
+/** Says back what a station file was understood to mean. */
+final class StationAccount {
+
+  private StationAccount() {}
+
+  static List<String> of(Station station) {
+    List<String> lines = new ArrayList<>();
+    lines.add("station   " + station.name());
+    lines.add("broker    " + broker(station.broker()));
+    lines.add("journal   " + station.journal());
+    lines.add(
+        "http      " + station.http().map(http -> http.host() + ":" + http.port()).orElse("none"));
+    station.standards().values().forEach(standard -> lines.add("standard  " + standard(standard)));
+    for (Probe probe : station.probes().values()) {
+      lines.add("probe     " + probe.name() + ": " + link(probe.link()));
+      probe.electrode().ifPresent(electrode -> electrode(electrode, lines));
+    }
+    return lines;
+  }
+
+  private static String broker(Broker broker) {
+    if (broker instanceof Broker.Remote remote) {
+      return remote.url() + remote.user().map(user -> " as " + user).orElse("");
+    }
+    int port = ((Broker.Embedded) broker).port();
+    return "embedded, " + (port == 0 ? "a free port" : "port " + port) + " on loopback";
+  }
+
+  private static String standard(StandardSolution standard) {
+    return "%s: %s %s%s, standard uncertainty %s %%%s%s"
+        .formatted(
+            standard.name(),
+            Words.number(standard.concentration().value()),
+            standard.concentration().unit(),
+            standard.basis().map(basis -> " " + basis).orElse(""),
+            Words.number(100 * standard.relativeUncertainty()),
+            standard.lot().map(lot -> ", lot " + lot).orElse(""),
+            standard.expires().map(day -> ", expires " + day).orElse(""));
+  }
+
+  private static String link(LinkSettings link) {
+    if (link instanceof LinkSettings.Serial serial) {
+      return "serial port %s, %d baud, %s, lines like %s"
+          .formatted(
+              serial.port(),
+              serial.baud(),
+              serial.poll().isPresent()
+                  ? "asked every " + Words.span(serial.pollEvery())
+                  : "sends by itself",
+              serial.line().pattern());
+    }
+    if (link instanceof LinkSettings.Mqtt mqtt) {
+      return "messages on topic " + mqtt.topic();
+    }
+    if (link instanceof LinkSettings.Recording recording) {
+      return "the recording " + recording.file();
+    }
+    return "simulated";
+  }
+
+  private static void electrode(Electrode electrode, List<String> lines) {
+    String indent = "            ";
+    lines.add(
+        indent
+            + "%s%s in %s, temperature %s"
+                .formatted(
+                    electrode.analyte(),
+                    electrode.basis().map(basis -> " " + basis).orElse(""),
+                    electrode.unit(),
+                    temperature(electrode.temperature())));
+    lines.add(indent + settle(electrode.settle()));
+    lines.add(indent + calibrate(electrode.calibrate()));
+    lines.add(indent + routine(electrode.routine()));
+  }
+
+  private static String temperature(TemperatureSource source) {
+    if (source instanceof TemperatureSource.Fixed fixed) {
+      return "fixed at %s °C (standard uncertainty %s K)"
+          .formatted(Words.number(fixed.celsius()), Words.number(fixed.uncertaintyKelvin()));
+    }
+    if (source instanceof TemperatureSource.FromProbe from) {
+      return "from probe %s, %s when older than %s"
+          .formatted(
+              from.probe(),
+              from.whenStale() == TemperatureSource.WhenStale.REFUSE ? "refused" : "flagged",
+              Words.span(from.staleAfter()));
+    }
+    return "from the reading";
+  }
+
+  private static String settle(Settle settle) {
+    Settle.Rule.Consecutive rule = (Settle.Rule.Consecutive) settle.rule();
+    return "at rest when %d readings lie within %s mV, not before %s, given up after %s"
+        .formatted(
+            rule.readings(),
+            Words.number(rule.withinMillivolts()),
+            Words.span(settle.notBefore()),
+            Words.span(settle.giveUpAfter()));
+  }
+
+  private static String calibrate(Calibrate calibrate) {
+    String every = "";
+    if (calibrate.every() instanceof Calibrate.Every.Samples samples) {
+      every =
+          ", a standard before every "
+              + (samples.samples() == 1 ? "sample" : samples.samples() + " samples");
+    } else if (calibrate.every() instanceof Calibrate.Every.Span span) {
+      every = ", a standard every " + Words.span(span.span());
+    }
+    return "calibrated with %s%s%s; slope %s to %s %% of ideal; valid for %s"
+        .formatted(
+            String.join(", ", calibrate.standards()),
+            calibrate.restandardize().map(name -> ", again with " + name).orElse(""),
+            every,
+            Words.number(calibrate.slopePercentLow()),
+            Words.number(calibrate.slopePercentHigh()),
+            Words.span(calibrate.validFor()));
+  }
+
+  private static String routine(Routine routine) {
+    if (routine instanceof Routine.EachInterval each) {
+      return "read by itself every " + Words.span(each.interval());
+    }
+    if (routine instanceof Routine.EachRest each) {
+      return "read by itself each time it comes to rest; silence of %s is a gap"
+          .formatted(Words.span(each.gapAfter()));
+    }
+    return "read on instruction";
+  }
+}

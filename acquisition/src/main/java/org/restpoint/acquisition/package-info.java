@@ -1,0 +1,5 @@
+/** The program. */
+@NullMarked
+package org.restpoint.acquisition;
+
+import org.jspecify.annotations.NullMarked;
