@@ -16,6 +16,8 @@ final class BrokerReader {
   /** The keys of the broker inside the service. */
   static final List<String> EMBEDDED_KEYS = List.of("port");
 
+  private static final List<String> ALL_KEYS = List.of("url", "user", "password-file", "embedded");
+
   static final String A_BROKER = "embedded, or a mapping with url";
 
   private static final String ADDRESS = "an address like tcp://host:1883";
@@ -66,9 +68,10 @@ final class BrokerReader {
   }
 
   private Optional<Broker> readRemote(Section section) {
-    section.only(REMOTE_KEYS);
-    Optional<URI> url = section.need("url", ADDRESS).flatMap(BrokerReader::address);
-    Optional<String> user = section.find("user").flatMap(entry -> entry.text("a user's name"));
+    section.only(section.has("url") ? REMOTE_KEYS : ALL_KEYS);
+    section.kind(List.of("url", "embedded"));
+    Optional<URI> url = section.find("url").flatMap(BrokerReader::address);
+    Optional<String> user = section.find("user").flatMap(entry -> entry.freeText("a user's name"));
     Optional<Path> password =
         section.find("password-file").flatMap(entry -> StationReader.path(entry, folder));
     if (section.has("password-file")) {
@@ -99,7 +102,9 @@ final class BrokerReader {
     } catch (URISyntaxException e) {
       // Told below like any other text that is no such address.
     }
-    entry.refuse(ADDRESS);
+    Optional<String> remedy =
+        text.get().startsWith("mqtt:") ? Optional.of("write tcp: for mqtt:") : Optional.empty();
+    entry.problems().add(new Problem(entry.key(), entry.line(), ADDRESS, entry.found(), remedy));
     return Optional.empty();
   }
 

@@ -52,7 +52,9 @@ final class CalibrateReader {
         keys.need("standards", A_LIST).map(value -> standards(value)).orElse(List.of());
     Optional<String> again =
         keys.find("restandardize")
-            .flatMap(value -> names.isEmpty() ? value.text("one of standards") : value.word(names));
+            .flatMap(
+                value ->
+                    areDefined(names) ? value.word(names) : value.text("the name of a standard"));
     Every every = keys.find("every").map(CalibrateReader::every).orElseGet(Every.Never::new);
     if (keys.has("every")) {
       keys.need("restandardize", "the standard that is read again, as every says how often");
@@ -80,7 +82,7 @@ final class CalibrateReader {
   private List<String> standards(Entry list) {
     List<String> names = new ArrayList<>();
     for (Entry item : list.items(A_LIST)) {
-      Optional<String> name = item.text("the name of a standard");
+      Optional<String> name = item.freeText("the name of a standard");
       if (name.isEmpty()) {
         continue;
       }
@@ -92,6 +94,10 @@ final class CalibrateReader {
       names.add(name.get());
     }
     return names;
+  }
+
+  private boolean areDefined(List<String> names) {
+    return !names.isEmpty() && standards.names().containsAll(names);
   }
 
   private void tellUndefined(Entry item, String name) {

@@ -63,9 +63,14 @@ final class Concentrations {
    * @return the uncertainty as a share of the concentration, 0 to 1
    */
   static Optional<Double> uncertainty(Entry entry, Optional<Measured> of) {
-    boolean inLitres = entry.quietText().map(text -> text.strip().endsWith("/L")).orElse(false);
-    if (!inLitres) {
+    String written = entry.quietText().orElse("").strip();
+    if (written.endsWith("%")) {
       return PERCENT.number(entry).map(percent -> percent / 100);
+    }
+    if (!written.endsWith("/L")) {
+      String noUnit = entry.isPlainNumberOrFlag() ? " (no unit)" : "";
+      entry.refuse("an uncertainty in % or mg/L, e.g. 1 %", entry.found() + noUnit);
+      return Optional.empty();
     }
     Optional<Measured> read = Measure.CONCENTRATION.read(entry);
     if (read.isEmpty() || of.isEmpty()) {

@@ -46,18 +46,20 @@ record Entry(String key, int line, Node node, Problems problems) {
 
   Optional<String> text(String expected) {
     Optional<String> text = quietText();
-    if (text.isPresent()) {
-      return text;
-    }
-    if (node instanceof ScalarNode scalar && isPlainNumberOrFlag()) {
-      refuse(
-          expected,
-          found() + ", which is not text",
-          "put it in quotes: \"" + scalar.getValue() + "\"");
-    } else {
+    if (text.isEmpty()) {
       refuse(expected);
     }
-    return Optional.empty();
+    return text;
+  }
+
+  /** Text that may look like a number: one that is not in quotes is told so. */
+  Optional<String> freeText(String expected) {
+    if (node instanceof ScalarNode scalar && isPlainNumberOrFlag()) {
+      String quoted = "\"" + Wording.shown(scalar.getValue()) + "\"";
+      refuse(expected, found() + ", which is not text", "put it in quotes: " + quoted);
+      return Optional.empty();
+    }
+    return text(expected);
   }
 
   /** The text, or empty where it is none; nothing is told. */
@@ -168,21 +170,22 @@ record Entry(String key, int line, Node node, Problems problems) {
   /** The value as a message shows it. */
   String found() {
     if (node instanceof MappingNode) {
-      return "a mapping";
+      return "a mapping" + foreignTag(Tag.MAP);
     }
     if (!(node instanceof ScalarNode scalar)) {
-      return "a list";
+      return "a list" + foreignTag(Tag.SEQ);
     }
-    String value = Wording.shown(scalar.getValue());
     if (Tag.NULL.equals(scalar.getTag())) {
       return "nothing";
     }
-    if (!scalar.isPlain()) {
-      return "\"" + value + "\"";
-    }
-    return Tag.STR.equals(scalar.getTag()) || isPlainNumberOrFlag()
-        ? value
-        : value + " with the tag " + Wording.shown(scalar.getTag().getValue());
+    String value = Wording.shown(scalar.getValue());
+    String shown = scalar.isPlain() ? value : "\"" + value + "\"";
+    return isPlainNumberOrFlag() ? shown : shown + foreignTag(Tag.STR);
+  }
+
+  private String foreignTag(Tag own) {
+    Tag tag = node.getTag();
+    return own.equals(tag) ? "" : " with the tag " + Wording.shown(tag.getValue());
   }
 
   static Optional<String> meant(String written, List<String> known) {

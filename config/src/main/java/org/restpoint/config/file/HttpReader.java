@@ -20,6 +20,10 @@ final class HttpReader {
   private HttpReader() {}
 
   static Optional<HttpAddress> read(Entry entry) {
+    if (entry.isPlainNumberOrFlag()) {
+      entry.refuse(LOOPBACK, entry.found(), "put the address before the port");
+      return Optional.empty();
+    }
     Optional<String> text = entry.text(LOOPBACK);
     if (text.isEmpty()) {
       return Optional.empty();
@@ -32,8 +36,7 @@ final class HttpReader {
     String six = matcher.group("six");
     String host = six == null ? matcher.group("host") : six;
     if (host == null || !isLoopback(host)) {
-      entry.refuse(
-          LOOPBACK, entry.found(), "put a proxy before it where others must reach the metrics");
+      entry.refuse(LOOPBACK, entry.found(), "nothing is served to other machines");
       return Optional.empty();
     }
     return Optional.of(new HttpAddress(host, Integer.parseInt(matcher.group("port"))));

@@ -47,10 +47,10 @@ final class LinePattern {
     return Optional.empty();
   }
 
-  /** Whether a pattern has the named group. */
+  /** Whether a pattern that was compiled without flags has the named group. */
   static boolean hasGroup(Pattern pattern, String group) {
     // Matches nothing at all by its empty first branch, and keeps every group of the pattern.
-    Matcher matcher = Pattern.compile("|" + pattern.pattern(), pattern.flags()).matcher("");
+    Matcher matcher = Pattern.compile("|" + pattern.pattern()).matcher("");
     matcher.matches();
     try {
       matcher.start(group);

@@ -36,6 +36,8 @@ final class LinkReader {
   private static final Allowed TIME_CONSTANT = Allowed.from(Measure.TIME, "1 ms", "1 d");
   private static final Allowed INTERVAL = Allowed.from(Measure.TIME, "1 ms", "1 d");
 
+  private static final long MOST_SEED = 1_000_000_000_000L;
+
   private final Path folder;
   private final boolean thermometer;
 
@@ -95,8 +97,7 @@ final class LinkReader {
     Duration timeConstant =
         keys.find("time-constant").flatMap(TIME_CONSTANT::span).orElse(Duration.ofSeconds(8));
     Duration interval = keys.find("interval").flatMap(INTERVAL::span).orElse(Duration.ofSeconds(1));
-    long seed =
-        keys.find("seed").flatMap(value -> value.whole(Long.MIN_VALUE, Long.MAX_VALUE)).orElse(1L);
+    long seed = keys.find("seed").flatMap(value -> value.whole(-MOST_SEED, MOST_SEED)).orElse(1L);
     return keys.need("solution", "what it sits in: " + Measure.CONCENTRATION.expected())
         .flatMap(Concentrations::read)
         .map(Concentrations::quantity)

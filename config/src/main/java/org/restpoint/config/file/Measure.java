@@ -2,6 +2,7 @@ package org.restpoint.config.file;
 
 import java.math.BigDecimal;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -123,8 +124,8 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
       return Optional.of(alike.get(0));
     }
     return factors.keySet().stream()
-        .filter(u -> unit.startsWith(u) && Character.isLetter(u.charAt(0)) && !unit.contains("/"))
-        .max((a, b) -> Integer.compare(a.length(), b.length()));
+        .filter(u -> u.startsWith(unit) || (unit.startsWith(u) && !unit.contains("/")))
+        .max(Comparator.comparingInt(String::length));
   }
 
   private static Optional<String> commaRemedy(String written) {

@@ -58,7 +58,10 @@ final class MqttReader {
                       key,
                       "celsius: \"\" reads a message that is nothing but the number"));
     }
-    return keys.need("celsius", A_POINTER)
+    if (keys.has("payload") || keys.has("millivolts")) {
+      return Optional.empty();
+    }
+    return keys.need("celsius", "a JSON pointer (RFC 6901), e.g. /celsius")
         .flatMap(MqttReader::pointer)
         .map(celsius -> new MqttPayload.Json(Optional.empty(), Optional.of(celsius)));
   }
@@ -73,7 +76,7 @@ final class MqttReader {
   }
 
   private static Optional<String> topic(Entry entry) {
-    Optional<String> text = entry.text(A_TOPIC);
+    Optional<String> text = entry.freeText(A_TOPIC);
     if (text.isEmpty() || isTopic(text.get())) {
       return text;
     }

@@ -53,8 +53,8 @@ final class ProbeReader {
           Optional.empty());
     }
     Section keys = section.get();
-    boolean thermometer = keys.has("measures") && !keys.has("analyte");
-    tellKeys(keys, thermometer);
+    tellKeys(keys, keys.has("measures") && !keys.has("analyte"));
+    boolean thermometer = !keys.has("analyte") && (keys.has("measures") || keys.meant("measures"));
     Optional<String> kind = keys.kind(KINDS);
     Optional<LinkSettings> link =
         keys.need("link", LinkReader.A_LINK)

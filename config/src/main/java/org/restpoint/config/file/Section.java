@@ -1,6 +1,5 @@
 package org.restpoint.config.file;
 
-import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,6 +19,7 @@ final class Section {
   private final Map<String, Entry> children = new LinkedHashMap<>();
   private final Map<String, Integer> keyLines = new LinkedHashMap<>();
   private final Set<String> misspelled = new HashSet<>();
+  private int unknown;
 
   private Section(Entry self) {
     this.self = self;
@@ -81,14 +81,22 @@ final class Section {
           if (foreign.contains(name)) {
             tellUnknown(name, child, known, Optional.of(remedy));
           } else if (!known.contains(name)) {
-            Optional<String> meant = Spelling.nearest(name, absent);
-            meant.ifPresent(misspelled::add);
-            tellUnknown(name, child, known, meant.map(word -> "did you mean " + word + "?"));
+            tellUnknown(name, child, known, meant(name, absent));
           }
         });
   }
 
+  private Optional<String> meant(String name, List<String> absent) {
+    Optional<String> meant = Spelling.nearest(name, absent);
+    meant.ifPresent(misspelled::add);
+    boolean decimals = !name.isEmpty() && Character.isDigit(name.charAt(0));
+    return decimals
+        ? Optional.of("write decimals with a point: a comma begins the next key")
+        : meant.map(word -> "did you mean " + word + "?");
+  }
+
   private void tellUnknown(String name, Entry child, List<String> known, Optional<String> remedy) {
+    unknown++;
     String expected = (known.size() > 1 ? "one of " : "") + String.join(", ", known);
     self.problems()
         .add(new Problem(child.key(), keyLine(name), expected, Wording.shown(name), remedy));
@@ -127,7 +135,8 @@ final class Section {
     if (there.size() == 1) {
       return Optional.of(there.get(0));
     }
-    if (there.isEmpty() && anyMisspelled(kinds)) {
+    boolean told = unknown == children.size() && unknown > 0;
+    if (there.isEmpty() && (told || kinds.stream().anyMatch(misspelled::contains))) {
       return Optional.empty();
     }
     String found = there.isEmpty() ? "none of them" : Wording.row(there, "and");
@@ -135,7 +144,8 @@ final class Section {
     return Optional.empty();
   }
 
-  private boolean anyMisspelled(Collection<String> keys) {
-    return keys.stream().anyMatch(misspelled::contains);
+  /** Whether a key was told as misspelled and meant this one. */
+  boolean meant(String key) {
+    return misspelled.contains(key);
   }
 }

@@ -59,7 +59,7 @@ final class SerialReader {
 
   private static Optional<String> fitting(
       Entry entry, String expected, int longest, boolean controls) {
-    Optional<String> text = entry.text(expected);
+    Optional<String> text = entry.freeText(expected);
     if (text.isEmpty()) {
       return text;
     }

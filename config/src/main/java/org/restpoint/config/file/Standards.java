@@ -87,7 +87,7 @@ final class Standards {
         keys.find("uncertainty")
             .flatMap(value -> Concentrations.uncertainty(value, concentration))
             .orElse(USUAL_UNCERTAINTY);
-    Optional<String> lot = keys.find("lot").flatMap(value -> value.text("the lot's mark"));
+    Optional<String> lot = keys.find("lot").flatMap(value -> value.freeText("the lot's mark"));
     Optional<LocalDate> expires = keys.find("expires").flatMap(Standards::date);
     Optional<StandardSolution> solution =
         concentration.map(

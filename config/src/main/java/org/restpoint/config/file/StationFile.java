@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.config.station.Station;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
@@ -64,7 +65,7 @@ public final class StationFile {
     Optional<Station> station =
         bytes(file, name, problems)
             .flatMap(bytes -> new YamlDocument(name, problems).root(bytes))
-            .flatMap(root -> station(root, absolute, vocabulary, problems));
+            .flatMap(root -> station(root, name, absolute, vocabulary, problems));
     if (station.isPresent() && problems.isEmpty()) {
       return new Outcome.Understood(station.get());
     }
@@ -72,7 +73,12 @@ public final class StationFile {
   }
 
   private static Optional<Station> station(
-      Node root, Path file, Vocabulary vocabulary, Problems problems) {
+      Node root, String name, Path file, Vocabulary vocabulary, Problems problems) {
+    if (!(root instanceof MappingNode)) {
+      String expected = "a mapping with the keys " + String.join(", ", StationReader.KEYS);
+      problems.add(name, Entry.lineOf(root), expected, Entry.root(root, problems).found());
+      return Optional.empty();
+    }
     Path folder = file.getParent() == null ? file : file.getParent();
     return new StationReader(folder, vocabulary).read(Entry.root(root, problems));
   }

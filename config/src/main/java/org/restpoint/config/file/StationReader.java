@@ -70,7 +70,7 @@ final class StationReader {
 
   /** A name for topics, files and metrics. */
   static Optional<String> name(Entry entry) {
-    Optional<String> text = entry.text(A_NAME);
+    Optional<String> text = entry.freeText(A_NAME);
     if (text.isPresent() && !NAME.matcher(text.get()).matches()) {
       entry.refuse(A_NAME);
       return Optional.empty();
@@ -83,13 +83,13 @@ final class StationReader {
     if (NAME.matcher(key).matches()) {
       return true;
     }
-    entry.refuse(A_NAME, Wording.shown(key));
+    entry.refuse(A_NAME, key.isBlank() ? "a blank key" : Wording.shown(key));
     return false;
   }
 
   /** A file, relative ones in the folder. */
   static Optional<Path> path(Entry entry, Path folder) {
-    Optional<String> text = entry.text("the path of a file");
+    Optional<String> text = entry.freeText("the path of a file");
     if (text.isEmpty()) {
       return Optional.empty();
     }

@@ -73,7 +73,7 @@ final class TemperatureReader {
   }
 
   private static Optional<TemperatureSource> probe(Section keys) {
-    Optional<String> name = keys.find("probe").flatMap(value -> value.text("a probe's name"));
+    Optional<String> name = keys.find("probe").flatMap(value -> value.freeText("a probe's name"));
     Duration staleAfter =
         keys.find("stale-after").flatMap(Allowed.WAIT::span).orElse(USUAL_STALE_AFTER);
     WhenStale whenStale =

@@ -7,6 +7,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
@@ -28,6 +29,9 @@ final class YamlDocument {
 
   /** A station file nests eight deep; more is a mistake, and very much more would end the stack. */
   private static final int DEEPEST = 32;
+
+  /** The parser's own advice after its reason. */
+  private static final Pattern ASIDE = Pattern.compile("\\.? \\(.*");
 
   private static final String ONE_FILE = "a station file in YAML";
 
@@ -64,7 +68,8 @@ final class YamlDocument {
   }
 
   private Optional<Node> parsed(String text) {
-    LoadSettings settings = LoadSettings.builder().setSchema(new JsonSchema()).build();
+    LoadSettings settings =
+        LoadSettings.builder().setSchema(new JsonSchema()).setAllowNonScalarKeys(true).build();
     try {
       if (!isOneShallowDocument(new Parse(settings).parseString(text))) {
         return Optional.empty();
@@ -77,7 +82,8 @@ final class YamlDocument {
       String found = "the unprintable character U+%04X".formatted(e.getCodePoint());
       problems.add(name, line, ONE_FILE, found);
     } catch (YamlEngineException e) {
-      problems.add(name, 0, ONE_FILE, Wording.shown(String.valueOf(e.getMessage())));
+      String found = "a YAML error: " + Wording.shown(String.valueOf(e.getMessage()));
+      problems.add(name, 0, ONE_FILE, found);
     }
     return Optional.empty();
   }
@@ -89,7 +95,10 @@ final class YamlDocument {
     for (Event event : events) {
       switch (event.getEventId()) {
         case DocumentStart -> documents++;
-        case SequenceStart, MappingStart -> depth++;
+        case SequenceStart, MappingStart -> {
+          nodes++;
+          depth++;
+        }
         case SequenceEnd, MappingEnd -> depth--;
         case Scalar, Alias -> nodes++;
         default -> {}
@@ -113,12 +122,13 @@ final class YamlDocument {
 
   private void tellSyntax(MarkedYamlEngineException e) {
     int line = e.getProblemMark().or(e::getContextMark).map(YamlDocument::lineOf).orElse(0);
-    String found = e.getProblem() == null ? "something else" : e.getProblem();
+    String fault = e.getProblem() == null ? "no reason given" : e.getProblem();
     Optional<String> remedy =
-        found.contains("\\t") || found.contains("TAB")
+        fault.contains("TAB")
             ? Optional.of("indent with spaces, never with tabs")
             : Optional.empty();
-    problems.add(new Problem(name, line, ONE_FILE, Wording.shown(found), remedy));
+    String found = "a YAML error: " + Wording.shown(ASIDE.matcher(fault).replaceFirst(""));
+    problems.add(new Problem(name, line, ONE_FILE, found, remedy));
   }
 
   static int lineOf(Mark mark) {

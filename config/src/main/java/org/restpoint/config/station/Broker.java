@@ -12,7 +12,15 @@ public sealed interface Broker {
    *
    * @param port TCP port; 0 takes a free one
    */
-  record Embedded(int port) implements Broker {}
+  record Embedded(int port) implements Broker {
+
+    /** Checks the port. */
+    public Embedded {
+      if (port < 0 || port > 65_535) {
+        throw new IllegalArgumentException("a TCP port is 0 to 65535: " + port);
+      }
+    }
+  }
 
   /**
    * A broker of its own.

@@ -22,6 +22,19 @@ public record Calibrate(
     double slopePercentHigh,
     Duration validFor) {
 
+  /** Copies the standards and checks that there is one, and the order of the slope's limits. */
+  public Calibrate {
+    standards = List.copyOf(standards);
+    if (standards.isEmpty()) {
+      throw new IllegalArgumentException("a calibration needs a standard");
+    }
+    if (!(0 < slopePercentLow && slopePercentLow < slopePercentHigh)
+        || !Double.isFinite(slopePercentHigh)) {
+      throw new IllegalArgumentException(
+          "slope limits out of order: " + slopePercentLow + ".." + slopePercentHigh);
+    }
+  }
+
   /** How often the standard is read again. */
   public sealed interface Every {
 
@@ -33,7 +46,15 @@ public record Calibrate(
      *
      * @param samples 1 for before every sample
      */
-    record Samples(int samples) implements Every {}
+    record Samples(int samples) implements Every {
+
+      /** Checks the number. */
+      public Samples {
+        if (samples < 1) {
+          throw new IllegalArgumentException("after so many samples, at least 1: " + samples);
+        }
+      }
+    }
 
     /**
      * After so long.

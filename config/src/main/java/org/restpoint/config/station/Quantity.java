@@ -6,4 +6,12 @@ package org.restpoint.config.station;
  * @param value the number
  * @param unit a UCUM code that the key accepts: {@code mV}, {@code mg/L}, {@code Cel}, …
  */
-public record Quantity(double value, String unit) {}
+public record Quantity(double value, String unit) {
+
+  /** Checks that the number is finite. */
+  public Quantity {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("no number: " + value + " " + unit);
+    }
+  }
+}

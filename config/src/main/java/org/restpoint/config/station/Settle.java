@@ -20,6 +20,17 @@ public record Settle(Rule rule, Duration notBefore, Duration giveUpAfter) {
      * @param readings how many, 2 or more
      * @param withinMillivolts the largest minus the smallest of them, in mV, at most
      */
-    record Consecutive(int readings, double withinMillivolts) implements Rule {}
+    record Consecutive(int readings, double withinMillivolts) implements Rule {
+
+      /** Checks the ranges. */
+      public Consecutive {
+        if (readings < 2) {
+          throw new IllegalArgumentException("a rule needs 2 readings or more: " + readings);
+        }
+        if (!(withinMillivolts > 0) || !Double.isFinite(withinMillivolts)) {
+          throw new IllegalArgumentException("a tolerance is above 0 mV: " + withinMillivolts);
+        }
+      }
+    }
   }
 }

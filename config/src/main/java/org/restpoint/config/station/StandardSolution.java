@@ -19,4 +19,15 @@ public record StandardSolution(
     Optional<String> basis,
     double relativeUncertainty,
     Optional<String> lot,
-    Optional<LocalDate> expires) {}
+    Optional<LocalDate> expires) {
+
+  /** Checks the ranges. */
+  public StandardSolution {
+    if (!(concentration.value() > 0)) {
+      throw new IllegalArgumentException("a standard is above zero: " + concentration);
+    }
+    if (!(relativeUncertainty >= 0 && relativeUncertainty <= 1)) {
+      throw new IllegalArgumentException("a share is 0 to 1: " + relativeUncertainty);
+    }
+  }
+}

@@ -1,6 +1,8 @@
 package org.restpoint.config.station;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,4 +25,11 @@ public record Station(
     Optional<HttpAddress> http,
     LogStyle logs,
     Map<String, StandardSolution> standards,
-    Map<String, Probe> probes) {}
+    Map<String, Probe> probes) {
+
+  /** Copies the maps in their order. */
+  public Station {
+    standards = Collections.unmodifiableMap(new LinkedHashMap<>(standards));
+    probes = Collections.unmodifiableMap(new LinkedHashMap<>(probes));
+  }
+}

@@ -14,7 +14,18 @@ public sealed interface TemperatureSource {
    * @param celsius the temperature in °C
    * @param uncertaintyKelvin its standard uncertainty in K
    */
-  record Fixed(double celsius, double uncertaintyKelvin) implements TemperatureSource {}
+  record Fixed(double celsius, double uncertaintyKelvin) implements TemperatureSource {
+
+    /** Checks that both are finite and the uncertainty is no less than zero. */
+    public Fixed {
+      if (!Double.isFinite(celsius)
+          || !Double.isFinite(uncertaintyKelvin)
+          || uncertaintyKelvin < 0) {
+        throw new IllegalArgumentException(
+            "no temperature: " + celsius + " Cel, uncertain by " + uncertaintyKelvin + " K");
+      }
+    }
+  }
 
   /**
    * Another probe's last temperature.

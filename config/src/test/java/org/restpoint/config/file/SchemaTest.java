@@ -1,0 +1,138 @@
+package org.restpoint.config.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.restpoint.config.file.StationFile.Outcome;
+import org.restpoint.config.station.Station;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.schema.JsonSchema;
+
+/** The published JSON Schema says nothing else than the reader. */
+class SchemaTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final JsonNode TEXT = text();
+  private static final Schema SCHEMA =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(TEXT);
+
+  @TempDir Path folder;
+
+  private static JsonNode text() {
+    try (InputStream in =
+        Station.class.getResourceAsStream("/org/restpoint/config/station.schema.json")) {
+      return JSON.readTree(Objects.requireNonNull(in, "the schema is in the module"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<Error> errors(String yaml) {
+    LoadSettings settings = LoadSettings.builder().setSchema(new JsonSchema()).build();
+    return SCHEMA.validate(JSON.<JsonNode>valueToTree(new Load(settings).loadFromString(yaml)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bench.yaml", "stream.yaml", "smallest.yaml"})
+  void anExampleIsSoundForBoth(String example) {
+    assertThat(errors(Fixture.example(example))).isEmpty();
+    assertThat(new Fixture(folder).read(Fixture.example(example)))
+        .isInstanceOf(Outcome.Understood.class);
+  }
+
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = "/mistakes.csv",
+      delimiter = '|',
+      numLinesToSkip = 1,
+      maxCharsPerColumn = 10_000)
+  void aMistakeThatASchemaCanSayIsRefusedByBoth(
+      String example, String from, String to, String message, String bySchema) {
+    String written = to == null ? "" : to.replace('¶', '\n');
+    String yaml = Fixture.changed(example, from.replace('¶', '\n'), written);
+
+    assertThat(new Fixture(folder).read(yaml)).isInstanceOf(Outcome.Refused.class);
+    assertThat(errors(yaml).isEmpty()).as(message).isEqualTo(!bySchema.equals("yes"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          /properties                                                      | top
+          /$defs/standard/properties                                       | standard
+          /$defs/electrode/properties                                      | electrode
+          /$defs/thermometer/properties                                    | thermometer
+          /$defs/electrode/properties/link/properties                      | link
+          /$defs/serial/properties                                         | serial
+          /$defs/mqtt/properties                                           | mqtt
+          /$defs/recording/properties                                      | recording
+          /$defs/simulated/properties                                      | simulated
+          /$defs/source/oneOf/1/properties                                 | fixed
+          /$defs/source/oneOf/2/properties                                 | probe
+          /$defs/settle/properties                                         | settle
+          /$defs/calibrate/properties                                      | calibrate
+          /$defs/broker/oneOf/2/properties                                 | remote
+          /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
+          /$defs/routine/oneOf/2/properties/at-rest/properties             | at-rest
+          """)
+  void theSchemaHasTheReadersKeys(String pointer, String reader) {
+    List<String> inSchema = new ArrayList<>();
+    TEXT.at(pointer).fieldNames().forEachRemaining(inSchema::add);
+
+    assertThat(inSchema).containsExactlyElementsOf(keys(reader));
+  }
+
+  private static List<String> keys(String reader) {
+    return switch (reader) {
+      case "top" -> StationReader.KEYS;
+      case "standard" -> Standards.KEYS;
+      case "electrode" -> ProbeReader.ELECTRODE_KEYS;
+      case "thermometer" -> ProbeReader.THERMOMETER_KEYS;
+      case "link" -> LinkReader.KINDS;
+      case "serial" -> SerialReader.KEYS;
+      case "mqtt" -> MqttReader.KEYS;
+      case "recording" -> LinkReader.RECORDING_KEYS;
+      case "simulated" -> LinkReader.SIMULATED_KEYS;
+      case "fixed" -> TemperatureReader.FIXED_KEYS;
+      case "probe" -> TemperatureReader.PROBE_KEYS;
+      case "settle" -> SettleReader.KEYS;
+      case "calibrate" -> CalibrateReader.KEYS;
+      case "remote" -> BrokerReader.REMOTE_KEYS;
+      case "embedded" -> BrokerReader.EMBEDDED_KEYS;
+      case "at-rest" -> RoutineReader.AT_REST_KEYS;
+      default -> throw new IllegalArgumentException(reader);
+    };
+  }
+
+  @Test
+  void theSchemaIsItselfSound() {
+    Schema meta =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(
+                com.networknt.schema.SchemaLocation.of(
+                    SpecificationVersion.DRAFT_2020_12.getDialectId()));
+
+    assertThat(meta.validate(TEXT)).isEmpty();
+  }
+}

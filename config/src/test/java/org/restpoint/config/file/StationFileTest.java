@@ -1,0 +1,235 @@
+package org.restpoint.config.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.config.station.Broker;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.HttpAddress;
+import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.LinkSettings.MqttPayload;
+import org.restpoint.config.station.LogStyle;
+import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Quantity;
+import org.restpoint.config.station.Routine;
+import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.StandardSolution;
+import org.restpoint.config.station.Station;
+import org.restpoint.config.station.TemperatureSource;
+
+class StationFileTest {
+
+  @TempDir Path folder;
+  private Fixture fixture;
+
+  @BeforeEach
+  void openFixture() {
+    fixture = new Fixture(folder);
+  }
+
+  @Test
+  void aBenchFileIsReadWhole() {
+    Station station = fixture.understood(Fixture.example("bench.yaml"));
+
+    assertThat(station.name()).isEqualTo("willow-bench");
+    assertThat(station.broker())
+        .isEqualTo(
+            new Broker.Remote(
+                URI.create("tcp://127.0.0.1:1883"),
+                Optional.of("bench"),
+                Optional.of(folder.resolve("secrets/broker"))));
+    assertThat(station.journal()).isEqualTo(folder.resolve("willow-bench.db"));
+    assertThat(station.http()).contains(new HttpAddress("127.0.0.1", 9464));
+    assertThat(station.logs()).isEqualTo(LogStyle.PLAIN);
+    assertThat(station.standards().keySet()).containsExactly("low", "mid", "high");
+    assertThat(standard(station, "mid"))
+        .isEqualTo(
+            new StandardSolution(
+                "mid",
+                new Quantity(20, "mg/L"),
+                Optional.of("as-N"),
+                0.01,
+                Optional.of("A18"),
+                Optional.of(LocalDate.of(2027, 3, 1))));
+    assertThat(probe(station, "no3-a").electrode())
+        .contains(
+            new Electrode(
+                "nitrate",
+                Optional.of("as-N"),
+                "mg/L",
+                new TemperatureSource.FromReading(),
+                new Settle(
+                    new Settle.Rule.Consecutive(10, 0.1),
+                    Duration.ofSeconds(20),
+                    Duration.ofMinutes(10)),
+                new Calibrate(
+                    List.of("low", "mid", "high"),
+                    Optional.of("mid"),
+                    new Calibrate.Every.Samples(1),
+                    90,
+                    103,
+                    Duration.ofHours(12)),
+                new Routine.Instructed()));
+  }
+
+  @Test
+  void aSerialLinkKeepsItsPattern() {
+    Station station = fixture.understood(Fixture.example("bench.yaml"));
+
+    LinkSettings.Serial serial = (LinkSettings.Serial) probe(station, "no3-a").link();
+    assertThat(serial.port()).isEqualTo("/dev/ttyUSB0");
+    assertThat(serial.baud()).isEqualTo(9600);
+    assertThat(serial.poll()).isEmpty();
+    assertThat(serial.pollEvery()).isEqualTo(Duration.ofSeconds(1));
+    assertThat(serial.noDataAfter()).isEqualTo(Duration.ofSeconds(30));
+    var matcher = serial.line().matcher("E=+187.42 mV T=21.9 C");
+    assertThat(matcher.matches()).isTrue();
+    assertThat(matcher.group("millivolts")).isEqualTo("+187.42");
+  }
+
+  @Test
+  void whatTheFileLeavesOutHasItsDefault() {
+    Station station = fixture.understood(Fixture.example("smallest.yaml"));
+
+    assertThat(station.broker()).isEqualTo(new Broker.Embedded(1883));
+    assertThat(station.journal()).isEqualTo(folder.resolve("demo.db"));
+    assertThat(station.http()).isEmpty();
+    assertThat(probe(station, "no3-a").publishRaw()).isFalse();
+    assertThat(probe(station, "no3-a").link())
+        .isEqualTo(
+            new LinkSettings.Simulated(
+                new Quantity(20, "mg/L"),
+                25,
+                98,
+                0,
+                Duration.ofSeconds(8),
+                0.05,
+                Duration.ofSeconds(1),
+                1));
+    Electrode electrode = electrode(station, "no3-a");
+    assertThat(electrode.settle())
+        .isEqualTo(
+            new Settle(
+                new Settle.Rule.Consecutive(10, 0.1), Duration.ZERO, Duration.ofMinutes(10)));
+    assertThat(electrode.calibrate())
+        .isEqualTo(
+            new Calibrate(
+                List.of("low"),
+                Optional.empty(),
+                new Calibrate.Every.Never(),
+                85,
+                105,
+                Duration.ofHours(24)));
+  }
+
+  @Test
+  void aStreamFileIsReadWhole() {
+    Station station = fixture.understood(Fixture.example("stream.yaml"));
+
+    assertThat(station.broker()).isEqualTo(new Broker.Embedded(0));
+    assertThat(station.journal()).isEqualTo(folder.resolve("data/brook.db"));
+    assertThat(station.http()).contains(new HttpAddress("::1", 0));
+    assertThat(station.logs()).isEqualTo(LogStyle.JSON);
+    assertThat(standard(station, "n-10").relativeUncertainty()).isEqualTo(0.02);
+    assertThat(standard(station, "n-100").concentration()).isEqualTo(new Quantity(100_000, "ug/L"));
+    assertThat(standard(station, "n-100").relativeUncertainty()).isEqualTo(0.015);
+    assertThat(standard(station, "salt").lot()).contains("17");
+    assertThat(probe(station, "temp-1").electrode()).isEmpty();
+    assertThat(probe(station, "temp-1").link())
+        .isEqualTo(
+            new LinkSettings.Mqtt(
+                "brook/temperature",
+                new MqttPayload.Json(Optional.empty(), Optional.of("")),
+                Duration.ofMinutes(5)));
+    assertThat(probe(station, "no3").publishRaw()).isTrue();
+    Electrode no3 = electrode(station, "no3");
+    assertThat(no3.unit()).isEqualTo("umol/L");
+    assertThat(no3.temperature())
+        .isEqualTo(
+            new TemperatureSource.FromProbe(
+                "temp-1", Duration.ofSeconds(90), TemperatureSource.WhenStale.FLAG));
+    assertThat(no3.settle().rule()).isEqualTo(new Settle.Rule.Consecutive(5, 0.2));
+    assertThat(no3.calibrate().every()).isEqualTo(new Calibrate.Every.Span(Duration.ofHours(2)));
+    assertThat(no3.routine()).isEqualTo(new Routine.EachInterval(Duration.ofMinutes(15)));
+    Electrode chloride = electrode(station, "chloride");
+    assertThat(chloride.basis()).isEmpty();
+    assertThat(chloride.temperature()).isEqualTo(new TemperatureSource.Fixed(12, 2));
+    assertThat(chloride.calibrate().every()).isEqualTo(new Calibrate.Every.Samples(10));
+    assertThat(chloride.routine()).isEqualTo(new Routine.EachRest(Duration.ofMinutes(2)));
+    LinkSettings.Serial polled = (LinkSettings.Serial) probe(station, "chloride").link();
+    assertThat(polled.poll()).contains("READ\r\n");
+    assertThat(polled.pollEvery()).isEqualTo(Duration.ofMillis(500));
+    Electrode number = electrode(station, "number");
+    assertThat(number.temperature()).isEqualTo(new TemperatureSource.Fixed(12, 1));
+    assertThat(number.routine()).isEqualTo(new Routine.EachRest(Duration.ofMinutes(5)));
+    assertThat(probe(station, "played").link())
+        .isEqualTo(new LinkSettings.Recording(folder.resolve("recordings/fluoride.csv")));
+    LinkSettings.Simulated simulated = (LinkSettings.Simulated) probe(station, "made-up").link();
+    assertThat(simulated.offsetMillivolts()).isEqualTo(-200);
+    assertThat(simulated.seed()).isEqualTo(-7);
+  }
+
+  @Test
+  void anAbsolutePathStaysAsItIs() {
+    Station station =
+        fixture.understood(
+            Fixture.changed("bench.yaml", "journal: willow-bench.db", "journal: /var/lib/w.db"));
+
+    assertThat(station.journal()).isEqualTo(Path.of("/var/lib/w.db"));
+  }
+
+  @Test
+  void anAnchorIsFollowed() {
+    String text =
+        Fixture.changed("smallest.yaml", "calibrate: { standards", "calibrate: &c { standards")
+            + """
+              no3-b:
+                analyte: nitrate
+                basis: as-N
+                link: { simulated: { solution: 5 mg/L } }
+                temperature: { fixed: 22.5 Cel }
+                calibrate: *c
+            """;
+
+    Station station = fixture.understood(text);
+
+    assertThat(electrode(station, "no3-b").calibrate().standards()).containsExactly("low");
+  }
+
+  @Test
+  void aByteOrderMarkIsPassedOver() {
+    assertThat(fixture.understood("\uFEFF" + Fixture.example("smallest.yaml")).name())
+        .isEqualTo("demo");
+  }
+
+  @Test
+  void analytesAndTheirStandardsNeedABasisOnlyWhereThereIsAChoice() {
+    String text =
+        Fixture.changed("smallest.yaml", "analyte: nitrate\n    basis: as-N", "analyte: hydrogen")
+            .replace("5 mg/L, basis: as-N", "1 umol/L");
+
+    assertThat(standard(fixture.understood(text), "low").basis()).isEmpty();
+  }
+
+  private static Probe probe(Station station, String name) {
+    return Objects.requireNonNull(station.probes().get(name), name);
+  }
+
+  private static Electrode electrode(Station station, String name) {
+    return probe(station, name).electrode().orElseThrow();
+  }
+
+  private static StandardSolution standard(Station station, String name) {
+    return Objects.requireNonNull(station.standards().get(name), name);
+  }
+}
