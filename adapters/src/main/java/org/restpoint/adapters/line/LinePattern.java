@@ -123,15 +123,12 @@ public final class LinePattern {
         "%s is \"%s\", which is not a number%s".formatted(group, Excerpt.of(text), hint));
   }
 
-  /** Before a match, asking for a group tells an unknown name from a known one. */
+  /** With an empty alternative in front the pattern matches nothing, and knows its groups. */
   private static boolean hasGroup(Pattern pattern, String name) {
-    Matcher unmatched = pattern.matcher("");
+    Matcher matcher = Pattern.compile("|" + pattern.pattern(), pattern.flags()).matcher("");
     try {
-      unmatched.group(name);
-      return true;
-    } catch (IllegalStateException known) {
-      return true;
-    } catch (IllegalArgumentException unknown) {
+      return matcher.matches() && matcher.start(name) < 0;
+    } catch (IllegalArgumentException unknownName) {
       return false;
     }
   }

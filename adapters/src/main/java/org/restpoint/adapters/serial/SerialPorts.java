@@ -65,21 +65,28 @@ public final class SerialPorts {
   static List<Path> stableNames(Path device, List<Path> folders) {
     List<Path> names = new ArrayList<>();
     for (Path folder : folders) {
-      if (Files.isDirectory(folder)) {
-        try (DirectoryStream<Path> links = Files.newDirectoryStream(folder)) {
-          for (Path link : links) {
-            if (Files.isSymbolicLink(link) && leadsTo(link, device)) {
-              names.add(link);
-            }
-          }
-        } catch (IOException | DirectoryIteratorException unreadable) {
-          // The names only help to choose; a port is listed without them as well.
-          continue;
-        }
+      try {
+        names.addAll(linksTo(device, folder));
+      } catch (IOException | DirectoryIteratorException unreadable) {
+        // The names only help to choose; a port is listed without them as well.
       }
     }
     names.sort(Comparator.naturalOrder());
     return names;
+  }
+
+  private static List<Path> linksTo(Path device, Path folder) throws IOException {
+    List<Path> found = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      try (DirectoryStream<Path> links = Files.newDirectoryStream(folder)) {
+        for (Path link : links) {
+          if (Files.isSymbolicLink(link) && leadsTo(link, device)) {
+            found.add(link);
+          }
+        }
+      }
+    }
+    return found;
   }
 
   private static boolean leadsTo(Path link, Path device) throws IOException {
