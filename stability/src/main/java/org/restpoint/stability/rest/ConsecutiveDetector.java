@@ -88,17 +88,17 @@ final class ConsecutiveDetector implements RestDetector {
 
   private OptionalDouble driftMillivoltsPerMinute() {
     int n = (int) Math.min(taken, length);
-    long first = nanos[taken > length ? next : 0];
+    long origin = nanos[0];
     double meanMinutes = 0;
     double meanMillivolts = 0;
     for (int i = 0; i < n; i++) {
-      meanMinutes += (nanos[i] - first) / NANOS_PER_MINUTE / n;
+      meanMinutes += (nanos[i] - origin) / NANOS_PER_MINUTE / n;
       meanMillivolts += window[i] / n;
     }
     double sxx = 0;
     double sxy = 0;
     for (int i = 0; i < n; i++) {
-      double minutes = (nanos[i] - first) / NANOS_PER_MINUTE - meanMinutes;
+      double minutes = (nanos[i] - origin) / NANOS_PER_MINUTE - meanMinutes;
       sxx += minutes * minutes;
       sxy += minutes * (window[i] - meanMillivolts);
     }

@@ -1,0 +1,46 @@
+package org.restpoint.stability.rest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.time.Duration;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.restpoint.stability.rest.Settling.Stage;
+
+class AllocationTest {
+
+  private static final int READINGS = 1_000_000;
+
+  /** One object a reading would be 16 000 000 bytes; this leaves room for the thread's own. */
+  private static final long A_FEW_BYTES = 10_000;
+
+  /** Readings that saw up and down, further than the tolerance in any two of them. */
+  private static int waiting(Settling settling, long from) {
+    int waiting = 0;
+    for (int i = 0; i < READINGS; i++) {
+      double millivolts = (i & 1) == 0 ? i % 97 : 200 + i % 89;
+      if (settling.accept((from + i) * 1_000_000, millivolts) == Stage.WAITING) {
+        waiting++;
+      }
+    }
+    return waiting;
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 10, 300})
+  void takingAMillionReadingsAllocatesNothing(int readings) {
+    SettleLimits limits = new SettleLimits(Duration.ZERO, Duration.ofDays(1));
+    Settling settling = new Settling(new ConsecutiveRule(readings, 0.1), limits, 0);
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long thread = Thread.currentThread().getId();
+    assertThat(waiting(settling, 0)).isEqualTo(READINGS);
+    long before = threads.getThreadAllocatedBytes(thread);
+    int waited = waiting(settling, READINGS);
+    long allocated = threads.getThreadAllocatedBytes(thread) - before;
+    assertThat(waited).isEqualTo(READINGS);
+    assertThat(settling.taken()).isEqualTo(2L * READINGS);
+    assertThat(allocated).isLessThan(A_FEW_BYTES);
+  }
+}
