@@ -1,0 +1,77 @@
+package org.restpoint.acquisition.schema;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.restpoint.acquisition.probe.ProbeSettings;
+import org.restpoint.acquisition.probe.Standard;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Routine;
+import org.restpoint.stability.calibration.SlopeLimits;
+import org.restpoint.stability.chemistry.Analyte;
+import org.restpoint.stability.chemistry.Basis;
+import org.restpoint.stability.chemistry.Concentration;
+import org.restpoint.stability.chemistry.ConcentrationUnit;
+import org.restpoint.stability.electrode.Nernst;
+import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.SettleLimits;
+
+/** An invented nitrate electrode at 25 °C whose slope is 97 % of the ideal one. */
+final class Nitrate {
+
+  static final String STATION = "willow-bench";
+  static final String PROBE = "no3-a";
+  static final double CELSIUS = 25;
+
+  private static final Analyte NITRATE = Analyte.named("nitrate").orElseThrow();
+  private static final double OFFSET_MILLIVOLTS = 20;
+  private static final double SLOPE =
+      0.97 * Nernst.idealSlopeMillivoltsPerDecade(NITRATE.charge(), CELSIUS);
+
+  private Nitrate() {}
+
+  /** Two standards a decade apart and more, one of them alike to another, one long expired. */
+  static ProbeSettings settings(Routine routine) {
+    Map<String, Standard> standards = new LinkedHashMap<>();
+    standards.put("low", standard("low", 5, Optional.empty()));
+    standards.put("high", standard("high", 50, Optional.empty()));
+    standards.put("spare", standard("spare", 5, Optional.empty()));
+    standards.put("old", standard("old", 20, Optional.of(LocalDate.of(2020, 1, 31))));
+    return new ProbeSettings(
+        STATION,
+        PROBE,
+        NITRATE,
+        Basis.AS_N,
+        ConcentrationUnit.MILLIGRAMS_PER_LITRE,
+        new ConsecutiveRule(5, 0.1),
+        new SettleLimits(Duration.ofSeconds(3), Duration.ofMinutes(10)),
+        standards,
+        new SlopeLimits(90, 103),
+        new Calibrate(
+            List.copyOf(standards.keySet()),
+            Optional.of("low"),
+            new Calibrate.Every.Samples(1),
+            90,
+            103,
+            Duration.ofHours(12)),
+        routine);
+  }
+
+  private static Standard standard(
+      String name, double milligramsPerLitre, Optional<LocalDate> expires) {
+    Concentration concentration =
+        new Concentration(milligramsPerLitre, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N);
+    return new Standard(name, concentration, concentration.molesPerLitre(NITRATE), 0.005, expires);
+  }
+
+  /** The potential this electrode takes in a solution of so many mg/L as N. */
+  static double millivolts(double milligramsPerLitre) {
+    double molesPerLitre =
+        new Concentration(milligramsPerLitre, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N)
+            .molesPerLitre(NITRATE);
+    return OFFSET_MILLIVOLTS + SLOPE * Math.log10(molesPerLitre);
+  }
+}

@@ -1,0 +1,136 @@
+package org.restpoint.acquisition.schema;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.restpoint.acquisition.probe.Temperature;
+import org.restpoint.config.station.Routine;
+
+/** Sessions that between them say everything a routine can say. */
+final class Scenes {
+
+  private static final Routine BENCH = new Routine.Instructed();
+
+  private Scenes() {}
+
+  /** All that is said in all scenes. */
+  static List<JsonNode> all() {
+    List<JsonNode> all = new ArrayList<>();
+    all.addAll(bench());
+    all.addAll(badSolutions());
+    all.addAll(refusedCalibrations());
+    all.addAll(intervals());
+    all.addAll(rests());
+    all.addAll(StationScene.said());
+    return all;
+  }
+
+  /** A morning at the bench, with the mistakes a person makes. */
+  static List<JsonNode> bench() {
+    return Session.of(BENCH)
+        .tell("{\"id\":\"1\",\"do\":\"measure\",\"sample\":\"S-1\"}")
+        .tell("{\"do\":\"verify\",\"standard\":\"low\"}")
+        .tell("{\"do\":\"cancel\"}")
+        .tell("{\"do\":\"rinsed\"}")
+        .tell("{\"id\":\"2\",\"do\":\"soak\",\"minutes\":5}")
+        .pass(Duration.ofMinutes(6))
+        .tell("{\"do\":\"calibrate\",\"standard\":\"lwo\"}")
+        .tell("{\"do\":\"calibrate\",\"standard\":\"old\"}")
+        .calibrate("high", 50)
+        .measure(20)
+        .calibrate("low", 5)
+        .calibrate("high", 50)
+        .tell(
+            "{\"id\":\"3\",\"do\":\"measure\",\"sample\":{\"field\":\"north\",\"depthCentimetres\":30}}")
+        .tell("{\"do\":\"measure\"}")
+        .read(5, Nitrate.millivolts(20))
+        .measure(2)
+        .measure(200)
+        .calibrate("low", 5)
+        .tell("{\"id\":\"4\",\"do\":\"verify\",\"standard\":\"high\"}")
+        .read(5, Nitrate.millivolts(51))
+        .pass(Duration.ofHours(13))
+        .measure(20)
+        .said();
+  }
+
+  /** Nothing to be had from the solution, the link or the thermometer. */
+  static List<JsonNode> badSolutions() {
+    Temperature unknown = new Temperature.Missing("no thermometer", "Connect it.");
+    Temperature stale = new Temperature.Known(24, 0.2, true);
+    return Session.of(BENCH)
+        .calibrate("low", 5)
+        .calibrate("high", 50)
+        .tell("{\"do\":\"measure\"}")
+        .read(5, Nitrate.millivolts(20), stale)
+        .tell("{\"do\":\"measure\"}")
+        .read(5, Nitrate.millivolts(20), unknown)
+        .tell("{\"do\":\"measure\"}")
+        .read(5, 5000)
+        .tell("{\"do\":\"measure\"}")
+        .creep(30)
+        .pass(Duration.ofMinutes(11))
+        .tell("{\"do\":\"measure\",\"sample\":\"S-2\"}")
+        .pass(Duration.ofMinutes(11))
+        .tell("{\"id\":\"9\",\"do\":\"measure\"}")
+        .creep(3)
+        .tell("{\"do\":\"cancel\"}")
+        .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+        .read(5, Nitrate.millivolts(5), unknown)
+        .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+        .pass(Duration.ofMinutes(11))
+        .said();
+  }
+
+  /** Standards that draw no line, or none that may be used. */
+  static List<JsonNode> refusedCalibrations() {
+    return Session.of(BENCH)
+        .calibrateAt("low", 200)
+        .calibrateAt("high", 190)
+        .tell("{\"do\":\"measure\"}")
+        .calibrateAt("high", 130)
+        .calibrateAt("high", 210)
+        .calibrateAt("high", 200)
+        .calibrateAt("high", Nitrate.millivolts(50))
+        .tell("{\"do\":\"soak\"}")
+        .tell("{\"do\":\"cancel\"}")
+        .calibrateAt("low", 200)
+        .calibrateAt("spare", 200)
+        .calibrateAt("high", 145)
+        .said();
+  }
+
+  /** A stream read each interval, with the electrode taken out and the service away. */
+  static List<JsonNode> intervals() {
+    Routine hourly = new Routine.EachInterval(Duration.ofHours(1));
+    return Session.of(hourly)
+        .read(6, Nitrate.millivolts(20))
+        .calibrate("low", 5)
+        .pass(Duration.ofHours(1))
+        .calibrate("high", 50)
+        .tell("{\"do\":\"rinsed\"}")
+        .pass(Duration.ofHours(1))
+        .read(6, Nitrate.millivolts(20))
+        .pass(Duration.ofHours(2))
+        .calibrateAt("low", 500)
+        .tell("{\"do\":\"rinsed\"}")
+        .pass(Duration.ofHours(1))
+        .read(6, Nitrate.millivolts(20))
+        .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+        .restartedAfter(hourly, Duration.ofHours(5))
+        .said();
+  }
+
+  /** A stream read each time it comes to rest, and its silence. */
+  static List<JsonNode> rests() {
+    return Session.of(new Routine.EachRest(Duration.ofMinutes(5)))
+        .calibrate("low", 5)
+        .calibrate("high", 50)
+        .tell("{\"do\":\"rinsed\"}")
+        .read(10, Nitrate.millivolts(20))
+        .read(10, Nitrate.millivolts(25))
+        .pass(Duration.ofMinutes(20))
+        .said();
+  }
+}

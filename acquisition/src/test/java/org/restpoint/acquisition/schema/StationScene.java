@@ -1,0 +1,118 @@
+package org.restpoint.acquisition.schema;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.Event;
+import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.instruction.InstructionReader;
+import org.restpoint.acquisition.probe.Output;
+import org.restpoint.acquisition.station.StationRoutine;
+import org.restpoint.config.station.Broker;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.LogStyle;
+import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Quantity;
+import org.restpoint.config.station.Routine;
+import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.StandardSolution;
+import org.restpoint.config.station.Station;
+import org.restpoint.config.station.TemperatureSource;
+import org.restpoint.stability.reading.Reading;
+
+/** A station of one electrode and one thermometer that says every raw reading. */
+final class StationScene {
+
+  private StationScene() {}
+
+  static List<JsonNode> said() {
+    List<Object> said = new ArrayList<>();
+    Output output =
+        new Output() {
+          @Override
+          public void event(Event event) {
+            said.add(event);
+          }
+
+          @Override
+          public void answer(Answer answer) {
+            said.add(answer);
+          }
+        };
+    StationRoutine routine = new StationRoutine(station(), Map.of(), output, true);
+    Instant now = Session.START;
+    routine.begin(now);
+    routine.instruct(
+        now, "no3-b", InstructionReader.read("{\"id\":\"7\",\"do\":\"measure\"}").instruction());
+    routine.instruct(
+        now,
+        Nitrate.PROBE,
+        InstructionReader.read("{\"do\":\"calibrate\",\"standard\":\"low\"}").instruction());
+    for (int i = 1; i <= 5; i++) {
+      Instant then = now.plusSeconds(i);
+      routine.reading("temp-1", new Reading(then, OptionalDouble.empty(), OptionalDouble.of(24.5)));
+      routine.reading(Nitrate.PROBE, Reading.ofMillivolts(then, Nitrate.millivolts(5)));
+    }
+    routine.reading(Nitrate.PROBE, Reading.of(now.plusSeconds(6), Nitrate.millivolts(5), 24.4));
+    return said.stream().map(EventJson::write).map(Schemas::parse).toList();
+  }
+
+  private static Station station() {
+    LinkSettings link =
+        new LinkSettings.Simulated(
+            new Quantity(5, "mg/L"),
+            24.5,
+            97,
+            20,
+            Duration.ofSeconds(5),
+            0,
+            Duration.ofSeconds(1),
+            1);
+    Electrode electrode =
+        new Electrode(
+            "nitrate",
+            Optional.of("as-N"),
+            "mg/L",
+            new TemperatureSource.FromProbe(
+                "temp-1", Duration.ofSeconds(30), TemperatureSource.WhenStale.REFUSE),
+            new Settle(
+                new Settle.Rule.Consecutive(5, 0.1), Duration.ofSeconds(3), Duration.ofMinutes(10)),
+            new Calibrate(
+                List.of("low"),
+                Optional.empty(),
+                new Calibrate.Every.Never(),
+                90,
+                103,
+                Duration.ofHours(12)),
+            new Routine.Instructed());
+    StandardSolution low =
+        new StandardSolution(
+            "low",
+            new Quantity(5, "mg/L"),
+            Optional.of("as-N"),
+            0.005,
+            Optional.empty(),
+            Optional.empty());
+    return new Station(
+        Nitrate.STATION,
+        new Broker.Embedded(0),
+        Path.of("willow-bench.db"),
+        Optional.empty(),
+        LogStyle.PLAIN,
+        Map.of("low", low),
+        Map.of(
+            Nitrate.PROBE,
+            new Probe(Nitrate.PROBE, link, Optional.of(electrode), false),
+            "temp-1",
+            new Probe("temp-1", link, Optional.empty(), false)));
+  }
+}
