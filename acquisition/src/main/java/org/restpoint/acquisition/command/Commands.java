@@ -21,7 +21,10 @@ import picocli.CommandLine.ParseResult;
     subcommands = {
       CheckCommand.class,
       PortsCommand.class,
+      RecordsCommand.class,
+      ReplayCommand.class,
       RunCommand.class,
+      TellCommand.class,
     })
 public final class Commands {
 

@@ -79,7 +79,8 @@ final class TellCommand implements Callable<Integer> {
     String message = message(id);
     Topics topics = new Topics(read.name());
     InstantSource clock = InstantSource.system();
-    try (Caller caller = new Caller(broker(read), "restpoint-tell-" + id, clock, System::nanoTime)) {
+    try (Caller caller =
+        new Caller(broker(read), "restpoint-tell-" + id, clock, System::nanoTime)) {
       caller.open(topics.answer(probe));
       caller.send(topics.instruction(probe), message);
       return hear(caller, id, read.name());

@@ -3,6 +3,8 @@ package org.restpoint.acquisition.instruction;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
@@ -60,7 +62,7 @@ public final class InstructionReader {
                   "do: expected an instruction (%s); found %s".formatted(words(), word));
         };
     return new Addressed(
-        text(node, "time").map(InstructionReader::time),
+        Optional.ofNullable(node.get("time")).map(InstructionReader::time),
         text(node, "probe"),
         new Instruction(text(node, "id"), task));
   }
@@ -159,12 +161,18 @@ public final class InstructionReader {
     return Optional.of(value.textValue());
   }
 
-  private static Instant time(String text) {
+  /** ISO 8601 in UTC, or seconds from the zero of a recording. */
+  private static Instant time(JsonNode value) {
     try {
-      return Instant.parse(text);
-    } catch (DateTimeParseException e) {
+      if (value.isNumber()) {
+        BigDecimal millis = value.decimalValue().movePointRight(3);
+        return Instant.ofEpochMilli(millis.setScale(0, RoundingMode.HALF_EVEN).longValueExact());
+      }
+      return Instant.parse(value.asText());
+    } catch (DateTimeParseException | ArithmeticException e) {
       throw new InstructionException(
-          "time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z; found " + text);
+          "time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found "
+              + value);
     }
   }
 

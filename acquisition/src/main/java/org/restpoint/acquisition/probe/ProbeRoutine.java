@@ -118,6 +118,13 @@ public final class ProbeRoutine {
     }
   }
 
+  /** No reading will come any more: what an instruction began is given up at its deadline. */
+  public void conclude() {
+    attempt
+        .filter(running -> running.instruction().isPresent())
+        .ifPresent(running -> elapse(running.deadline().plusMillis(1)));
+  }
+
   private Optional<Instant> due(Instant now) {
     Optional<Instant> next = Optional.empty();
     if (attempt.isPresent() && attempt.get().deadline().isBefore(now)) {

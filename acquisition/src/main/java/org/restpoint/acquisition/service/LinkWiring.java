@@ -45,9 +45,12 @@ final class LinkWiring {
     }
     if (settings instanceof LinkSettings.Recording recording) {
       return new RecordingLink(
-          new RecordingSettings(recording.file(), probe.name()), surroundings.clock(), listener);
+          new RecordingSettings(recording.file(), probe.name()),
+          listener,
+          surroundings.clock(),
+          surroundings.nanos());
     }
-    return simulated((LinkSettings.Simulated) settings, probe, listener);
+    throw new IllegalStateException("no simulated electrode yet");
   }
 
   private static MqttReadingFormat format(LinkSettings.MqttPayload payload) {

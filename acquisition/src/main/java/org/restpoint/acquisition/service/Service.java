@@ -1,12 +1,14 @@
 package org.restpoint.acquisition.service;
 
-import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.restpoint.acquisition.metrics.HttpEndpoint;
+import org.restpoint.acquisition.metrics.HttpTroubleException;
+import org.restpoint.acquisition.metrics.Metrics;
 import org.restpoint.adapters.broker.EmbeddedBroker;
 import org.restpoint.adapters.broker.EmbeddedBrokerException;
 import org.restpoint.adapters.journal.Journal;
@@ -21,6 +23,7 @@ import org.restpoint.adapters.mqtt.OutboxPublisher;
 import org.restpoint.adapters.mqtt.Presence;
 import org.restpoint.adapters.mqtt.PublisherSettings;
 import org.restpoint.config.station.Broker;
+import org.restpoint.config.station.HttpAddress;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Station;
 import org.slf4j.Logger;
@@ -42,6 +45,8 @@ public final class Service implements AutoCloseable {
   private final Deque<AutoCloseable> open = new ArrayDeque<>();
   private final Map<String, Link> links = new LinkedHashMap<>();
 
+  private volatile boolean ready;
+
   private Service(Station station) {
     this.station = station;
   }
@@ -56,7 +61,7 @@ public final class Service implements AutoCloseable {
     try {
       service.wire(surroundings);
       return service;
-    } catch (JournalException | EmbeddedBrokerException | IOException e) {
+    } catch (JournalException | EmbeddedBrokerException | HttpTroubleException e) {
       service.close();
       throw new ServiceException(String.valueOf(e.getMessage()));
     } catch (ServiceException e) {
@@ -65,7 +70,7 @@ public final class Service implements AutoCloseable {
     }
   }
 
-  private void wire(Surroundings around) throws EmbeddedBrokerException, IOException {
+  private void wire(Surroundings around) throws EmbeddedBrokerException, HttpTroubleException {
     Journal journal =
         opened(new Journal(new JournalSettings(station.journal(), around.privateFolder())));
     journal.start();
@@ -84,8 +89,14 @@ public final class Service implements AutoCloseable {
                 brokerLog,
                 around.clock(),
                 around.nanos()));
-    Counted counted = new Counted(publisher, around.witness());
-    Engine engine = opened(new Engine(station, journal, around.clock(), counted));
+    Metrics metrics = new Metrics();
+    Engine engine =
+        opened(
+            new Engine(
+                station,
+                journal,
+                around.clock(),
+                new Counted(publisher, metrics, around.witness())));
     InstructionInbox inbox =
         opened(
             new InstructionInbox(
@@ -118,11 +129,20 @@ public final class Service implements AutoCloseable {
       links.put(probe.name(), link);
     }
     opened(new AllLinks(List.copyOf(links.values())));
+    Vitals vitals = new Vitals(engine, publisher, journal, links);
+    vitals.measure(metrics);
+    if (station.http().isPresent()) {
+      HttpEndpoint http =
+          opened(new HttpEndpoint(station.http().get(), metrics, () -> vitals.report(ready)));
+      HttpAddress at = http.start();
+      LOG.info("metrics and health at http://{}:{}", at.host(), at.port());
+    }
 
     engine.start();
     publisher.start();
     inbox.start();
     links.values().forEach(Link::start);
+    ready = true;
     LOG.info(
         "ready: station {}, {} probes, broker {}", station.name(), links.size(), address.url());
   }

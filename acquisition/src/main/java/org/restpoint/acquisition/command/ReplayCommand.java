@@ -1,0 +1,88 @@
+package org.restpoint.acquisition.command;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.instruction.InstructionException;
+import org.restpoint.acquisition.replay.InstructionFile;
+import org.restpoint.acquisition.replay.Replay;
+import org.restpoint.acquisition.replay.TimedInstruction;
+import org.restpoint.adapters.recording.RecordingException;
+import org.restpoint.config.station.Station;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "replay",
+    description = {
+      "Runs a recording through the station as fast as it goes and prints one JSON object a line,",
+      "in the order of time. Opens no link, no broker and no journal."
+    })
+final class ReplayCommand implements Callable<Integer> {
+
+  @Mixin private StationArgument station = new StationArgument();
+
+  @Parameters(
+      index = "1",
+      paramLabel = "RECORDING",
+      description = "the recording: CSV with the header time,probe,millivolts,celsius")
+  private Path recording = Path.of("");
+
+  @Option(
+      names = "--instructions",
+      paramLabel = "FILE",
+      description = "instructions to carry out, a JSON object a line with time and probe")
+  private @Nullable Path instructions;
+
+  @Option(names = "--raw", description = "print each reading too")
+  private boolean raw;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() throws IOException {
+    Station read = station.read();
+    PrintWriter err = spec.commandLine().getErr();
+    try (Writer out =
+        new BufferedWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), 1 << 16)) {
+      Replay replay =
+          new Replay(read, raw, event -> print(out, EventJson.write(event)), err::println);
+      Replay.Counts counts = replay.run(recording, instructions());
+      if (counts.unused() > 0) {
+        err.println(
+            "%d rows of %s were read, %d were not"
+                .formatted(counts.used(), recording, counts.unused()));
+      }
+      return ExitStatus.DONE;
+    } catch (RecordingException | InstructionException e) {
+      throw new CommandException(ExitStatus.NOT_STARTED, String.valueOf(e.getMessage()));
+    }
+  }
+
+  private List<TimedInstruction> instructions() {
+    return Optional.ofNullable(instructions).map(InstructionFile::read).orElse(List.of());
+  }
+
+  private static void print(Writer out, String line) {
+    try {
+      out.write(line);
+      out.write('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

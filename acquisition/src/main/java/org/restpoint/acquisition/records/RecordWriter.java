@@ -1,0 +1,102 @@
+package org.restpoint.acquisition.records;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.List;
+import java.util.Optional;
+import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.event.RawReading;
+import org.restpoint.adapters.journal.EntryQuery;
+import org.restpoint.adapters.journal.JournalReader;
+import org.restpoint.adapters.journal.SpanQuery;
+import org.restpoint.adapters.recording.RecordingWriter;
+
+/**
+ * Writes what a journal keeps: JSON lines as they were published, CSV by RFC 4180 with a column for
+ * each field that people ask for.
+ */
+public final class RecordWriter {
+
+  private final JournalReader journal;
+  private final String station;
+  private final Writer out;
+
+  /** Writes from an open journal; neither is closed here. */
+  public RecordWriter(JournalReader journal, String station, Writer out) {
+    this.journal = journal;
+    this.station = station;
+    this.out = out;
+  }
+
+  /** Writes results, calibrations or notices. */
+  public void entries(String kind, SpanQuery span, boolean csv) {
+    EntryQuery query = new EntryQuery(Optional.of(kind), span);
+    if (!csv) {
+      journal.entries(query, entry -> line(entry.json()));
+      return;
+    }
+    List<Column> columns = Column.of(kind);
+    CsvWriter rows = rows();
+    rows.writeRecord(columns.stream().map(Column::name).toList());
+    journal.entries(query, entry -> row(rows, columns, entry.json()));
+  }
+
+  /** Writes raw readings; as CSV they are a recording. */
+  public void readings(SpanQuery span, boolean csv) {
+    if (!csv) {
+      journal.readings(
+          span,
+          kept ->
+              line(
+                  EventJson.write(
+                      new RawReading(
+                          station,
+                          kept.probe(),
+                          kept.reading().time(),
+                          kept.reading().millivolts(),
+                          kept.reading().celsius()))));
+      return;
+    }
+    RecordingWriter recording = RecordingWriter.to(out);
+    journal.readings(span, kept -> recording.write(kept.probe(), kept.reading()));
+  }
+
+  /** Writes instructions; as JSON lines they are what a replay takes. */
+  public void instructions(SpanQuery span, boolean csv) {
+    if (!csv) {
+      journal.instructions(span, kept -> line(kept.json()));
+      return;
+    }
+    List<Column> columns = Column.of("instruction");
+    CsvWriter rows = rows();
+    rows.writeRecord(columns.stream().map(Column::name).toList());
+    journal.instructions(span, kept -> row(rows, columns, kept.json()));
+  }
+
+  private CsvWriter rows() {
+    return CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
+  }
+
+  private static void row(CsvWriter rows, List<Column> columns, String json) {
+    try {
+      JsonNode node = EventJson.mapper().readTree(json);
+      rows.writeRecord(columns.stream().map(column -> column.cell(node)).toList());
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("the journal keeps JSON of our own", e);
+    }
+  }
+
+  private void line(String text) {
+    try {
+      out.write(text);
+      out.write('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
