@@ -2,6 +2,7 @@ package org.restpoint.config.file;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.Settle.Rule;
 
@@ -47,13 +48,13 @@ final class SettleReader {
     double within = keys.find("within").flatMap(WITHIN::number).orElse(USUAL_MILLIVOLTS);
     Duration notBefore =
         keys.find("not-before").flatMap(NOT_BEFORE::span).orElse(USUAL.notBefore());
-    Duration giveUp = keys.find("give-up-after").flatMap(GIVE_UP::span).orElse(USUAL.giveUpAfter());
-    if (notBefore.compareTo(giveUp) >= 0) {
+    Optional<Duration> given = keys.find("give-up-after").flatMap(GIVE_UP::span);
+    Duration giveUp = given.orElse(USUAL.giveUpAfter());
+    boolean understood = given.isPresent() || !keys.has("give-up-after");
+    if (understood && notBefore.compareTo(giveUp) >= 0) {
+      String limit = keys.find("give-up-after").map(Entry::found).orElse("10 min");
       keys.find("not-before")
-          .ifPresent(
-              value ->
-                  value.refuse("a time before give-up-after (%d s)".formatted(giveUp.toSeconds())));
-      return USUAL;
+          .ifPresent(value -> value.refuse("a time before give-up-after (" + limit + ")"));
     }
     return new Settle(new Rule.Consecutive(readings, within), notBefore, giveUp);
   }

@@ -1,0 +1,68 @@
+package org.restpoint.config.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.config.station.Station;
+
+/** The module's README keeps its word. Maven runs tests in the module's folder. */
+class ReadmeTest {
+
+  private static final Path README = Path.of("README.md");
+
+  @TempDir Path folder;
+
+  private static String block(String language) throws IOException {
+    String text = Files.readString(README);
+    int from = text.indexOf("```" + language + "\n") + language.length() + 4;
+    return text.substring(from, text.indexOf("\n```\n", from) + 1);
+  }
+
+  @Test
+  void itsStationIsUnderstood() throws IOException {
+    Station station = new Fixture(folder).understood(block("yaml"));
+
+    assertThat(station.probes().keySet()).containsExactly("no3-a", "no3-stream", "temp-1");
+  }
+
+  @Test
+  void itsProblemsAreWordedAsTheReaderWordsThem() throws IOException {
+    String wrong =
+        Fixture.changed("bench.yaml", "within:", "wihtin:")
+            .replace("[low, mid, high]", "[low, mdi, high]");
+
+    assertThat(block("text").lines().toList()).isEqualTo(new Fixture(folder).problems(wrong));
+  }
+
+  @Test
+  void itExplainsEveryKey() throws IOException {
+    String text = Files.readString(README);
+    Stream<List<String>> keys =
+        Stream.of(
+            StationReader.KEYS,
+            BrokerReader.REMOTE_KEYS,
+            Standards.KEYS,
+            ProbeReader.ELECTRODE_KEYS,
+            ProbeReader.THERMOMETER_KEYS,
+            SerialReader.KEYS,
+            MqttReader.KEYS,
+            LinkReader.RECORDING_KEYS,
+            LinkReader.SIMULATED_KEYS,
+            TemperatureReader.KINDS,
+            TemperatureReader.FIXED_KEYS,
+            TemperatureReader.PROBE_KEYS,
+            SettleReader.KEYS,
+            CalibrateReader.KEYS);
+
+    assertThat(keys.flatMap(List::stream).distinct())
+        .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));
+    assertThat(LinkReader.KINDS)
+        .allSatisfy(kind -> assertThat(text).contains("\n### `link." + kind + "`\n"));
+  }
+}
