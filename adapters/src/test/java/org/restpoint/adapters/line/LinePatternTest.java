@@ -1,0 +1,114 @@
+package org.restpoint.adapters.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.time.Instant;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.restpoint.adapters.line.ParsedLine.Rejected;
+import org.restpoint.adapters.line.ParsedLine.Values;
+import org.restpoint.stability.reading.Reading;
+
+class LinePatternTest {
+
+  private static final LinePattern BOTH = of("E=(?<millivolts>.*?) mV(?: T=(?<celsius>.*?) C)?");
+  private static final LinePattern BARE = of("(?<millivolts>.+)");
+
+  private static LinePattern of(String regex) {
+    return new LinePattern(Pattern.compile(regex));
+  }
+
+  @Test
+  void readsBothGroups() {
+    assertThat(BOTH.hasCelsius()).isTrue();
+    assertThat(BOTH.parse("E=-12.34 mV T=+25.1 C"))
+        .isEqualTo(new Values(-12.34, OptionalDouble.of(25.1)));
+  }
+
+  @Test
+  void theTemperatureMayBeMissingFromTheLineOrFromThePattern() {
+    assertThat(BOTH.parse("E=1e2 mV")).isEqualTo(new Values(100, OptionalDouble.empty()));
+    assertThat(BARE.hasCelsius()).isFalse();
+    assertThat(BARE.parse(" -.5 ")).isEqualTo(new Values(-0.5, OptionalDouble.empty()));
+  }
+
+  @Test
+  void theWholeLineMustMatchButNotTheWhiteSpaceAroundIt() {
+    assertThat(BOTH.parse(" \tE=7. mV  ")).isEqualTo(new Values(7, OptionalDouble.empty()));
+    assertThat(BOTH.parse("x E=7 mV")).isEqualTo(new Rejected("it does not match the pattern"));
+    assertThat(of(" (?<millivolts>\\d+)").parse(" 7"))
+        .isEqualTo(new Values(7, OptionalDouble.empty()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "NaN      | millivolts is \"NaN\", which is not a number",
+        "Infinity | millivolts is \"Infinity\", which is not a number",
+        "0x1p3    | millivolts is \"0x1p3\", which is not a number",
+        "1d       | millivolts is \"1d\", which is not a number",
+        "1.2.3    | millivolts is \"1.2.3\", which is not a number",
+        "-        | millivolts is \"-\", which is not a number",
+        "12,3     | millivolts is \"12,3\", which is not a number: a decimal point is expected",
+        "10000.1  | 10000.1 mV is outside -10000 to 10000 mV",
+        "-1e400   | -1e400 mV is outside -10000 to 10000 mV",
+      })
+  void whatIsNoBelievablePotentialIsRejected(String text, String reason) {
+    assertThat(BARE.parse(text)).isEqualTo(new Rejected(reason));
+  }
+
+  @Test
+  void whatIsNoBelievableTemperatureIsRejected() {
+    assertThat(BOTH.parse("E=1 mV T=130.5 C"))
+        .isEqualTo(new Rejected("130.5 Cel is outside -30 to 130 Cel"));
+    assertThat(BOTH.parse("E=1 mV T=-30.5 C"))
+        .isEqualTo(new Rejected("-30.5 Cel is outside -30 to 130 Cel"));
+    assertThat(BOTH.parse("E=1 mV T=-- C"))
+        .isEqualTo(new Rejected("celsius is \"--\", which is not a number"));
+  }
+
+  @Test
+  void theEndsOfWhatIsBelievedAreBelieved() {
+    assertThat(BOTH.parse("E=-10000 mV T=-30 C")).isInstanceOf(Values.class);
+    assertThat(BOTH.parse("E=10000 mV T=130 C")).isInstanceOf(Values.class);
+  }
+
+  @Test
+  void aMatchWithoutThePotentialIsRejected() {
+    assertThat(of("status|(?<millivolts>\\d+)").parse("status"))
+        .isEqualTo(new Rejected("the group millivolts took no part in the match"));
+  }
+
+  @Test
+  void aPatternWithoutTheGroupMillivoltsIsRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> of("E=(?<mv>.*) mV"))
+        .withMessage(
+            "the pattern 'E=(?<mv>.*) mV' has no group named millivolts:"
+                + " write (?<millivolts>...) around the number");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new LinePattern(Pattern.compile("(?<millivolts>.)", Pattern.LITERAL)));
+  }
+
+  @Test
+  @Timeout(60)
+  void aPatternThatRunsAwayIsGivenUp() {
+    String line = "1".repeat(LineFraming.LONGEST_LINE_BYTES);
+    assertThat(of("(?<millivolts>(?:1|1)*)x\\1").parse(line))
+        .isEqualTo(new Rejected("the pattern takes too long to match it"));
+    assertThat(of("(?<millivolts>(?:1+)+)x").parse(line)).isInstanceOf(Rejected.class);
+  }
+
+  @Test
+  void valuesBecomeAReadingCutToTheMillisecond() {
+    assertThat(new Values(1.5, OptionalDouble.empty()).at(Instant.ofEpochSecond(7, 8_999_999)))
+        .isEqualTo(Reading.ofMillivolts(Instant.ofEpochMilli(7_008), 1.5));
+  }
+}

@@ -1,0 +1,47 @@
+package org.restpoint.adapters.serial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class SerialSettingsTest {
+
+  private static final Pattern LINE = Pattern.compile("(?<millivolts>.*)");
+  private static final Duration SECOND = Duration.ofSeconds(1);
+
+  @Test
+  void whatCannotBeReadIsRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> settings(" ", 9600, LINE, SECOND, SECOND))
+        .withMessage("the serial port has no name");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> settings("ttyUSB0", 0, LINE, SECOND, SECOND))
+        .withMessage("the speed 0 baud is not above zero");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> settings("ttyUSB0", 9600, LINE, Duration.ZERO, SECOND))
+        .withMessage("the poll interval PT0S is not above zero");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> settings("ttyUSB0", 9600, LINE, SECOND, SECOND.negated()))
+        .withMessage("the no-data limit PT-1S is not above zero");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> settings("ttyUSB0", 9600, Pattern.compile("E=(.*)"), SECOND, SECOND))
+        .withMessageContaining("has no group named millivolts");
+  }
+
+  @Test
+  void aBareNameIsADevice() {
+    assertThat(SerialDevice.path("ttyUSB0")).isEqualTo(Path.of("/dev/ttyUSB0"));
+    assertThat(SerialDevice.path("/tmp/ttyUSB0")).isEqualTo(Path.of("/tmp/ttyUSB0"));
+    assertThat(SerialDevice.path("serial/by-id/x")).isEqualTo(Path.of("serial/by-id/x"));
+  }
+
+  private static SerialSettings settings(
+      String port, int baud, Pattern line, Duration pollEvery, Duration noDataAfter) {
+    return new SerialSettings(port, baud, line, Optional.empty(), pollEvery, noDataAfter);
+  }
+}
