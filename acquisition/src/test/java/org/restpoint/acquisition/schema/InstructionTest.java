@@ -1,0 +1,106 @@
+package org.restpoint.acquisition.schema;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.restpoint.acquisition.instruction.InstructionException;
+import org.restpoint.acquisition.instruction.InstructionReader;
+
+class InstructionTest {
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{'do':'calibrate','standard':'mid'}",
+        "{'id':'7','time':'2026-04-02T14:03:00Z','probe':'no3-a','do':'calibrate','standard':'mid'}",
+        "{'time':'2026-04-02T14:03:00.250Z','do':'cancel'}",
+        "{'do':'measure'}",
+        "{'do':'measure','sample':'S-1'}",
+        "{'do':'measure','sample':{'number':'S-1','field':'north','depth':{'from':0,'to':30}}}",
+        "{'do':'measure','sample':{}}",
+        "{'do':'verify','standard':'mid'}",
+        "{'do':'verify','role':'check-standard','standard':'mid'}",
+        "{'do':'soak'}",
+        "{'do':'soak','minutes':1}",
+        "{'do':'soak','minutes':10080}",
+        "{'do':'rinsed'}",
+        "{'id':'a','do':'cancel'}"
+      })
+  void whatTheReaderTakesIsValid(String text) {
+    String json = text.replace('\'', '"');
+    assertThat(InstructionReader.read(json).instruction().task().word())
+        .isEqualTo(Schemas.parse(json).path("do").asText());
+    assertThat(Schemas.problems("instruction", json)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{}",
+        "[]",
+        "'measure'",
+        "null",
+        "{'do':'dance'}",
+        "{'do':7}",
+        "{'do':null}",
+        "{'do':'Measure'}",
+        "{'standard':'mid'}",
+        "{'do':'calibrate'}",
+        "{'do':'calibrate','standard':''}",
+        "{'do':'calibrate','standard':'  '}",
+        "{'do':'calibrate','standard':5}",
+        "{'do':'calibrate','standard':null}",
+        "{'do':'calibrate','standard':'mid','sample':'S-1'}",
+        "{'do':'calibrate','standards':'mid'}",
+        "{'do':'measure','sample':5}",
+        "{'do':'measure','sample':['S-1']}",
+        "{'do':'measure','sample':null}",
+        "{'do':'measure','standard':'mid'}",
+        "{'do':'verify'}",
+        "{'do':'verify','role':'referee','standard':'mid'}",
+        "{'do':'verify','role':5,'standard':'mid'}",
+        "{'do':'soak','minutes':0}",
+        "{'do':'soak','minutes':10081}",
+        "{'do':'soak','minutes':'20'}",
+        "{'do':'soak','minutes':null}",
+        "{'do':'soak','standard':'mid'}",
+        "{'do':'rinsed','minutes':5}",
+        "{'do':'cancel','sample':'S-1'}",
+        "{'do':'cancel','id':7}",
+        "{'do':'cancel','id':''}",
+        "{'do':'cancel','probe':1}",
+        "{'do':'cancel','time':1775138580}",
+        "{'do':'cancel','time':'14:03'}",
+        "{'do':'cancel','hurry':true}"
+      })
+  void whatTheReaderRefusesForItsShapeIsNotValid(String text) {
+    String json = text.replace('\'', '"');
+    assertThatThrownBy(() -> InstructionReader.read(json)).isInstanceOf(InstructionException.class);
+    assertThat(Schemas.problems("instruction", json)).isNotEmpty();
+  }
+
+  @Test
+  void aTextOfTwoHundredCharactersIsTheLongest() {
+    String longest = "{\"do\":\"cancel\",\"id\":\"%s\"}".formatted("x".repeat(200));
+    String longer = "{\"do\":\"cancel\",\"id\":\"%s\"}".formatted("x".repeat(201));
+    assertThat(InstructionReader.read(longest).instruction().id()).isPresent();
+    assertThat(Schemas.problems("instruction", longest)).isEmpty();
+    assertThatThrownBy(() -> InstructionReader.read(longer))
+        .isInstanceOf(InstructionException.class);
+    assertThat(Schemas.problems("instruction", longer)).isNotEmpty();
+  }
+
+  @Test
+  void theSchemaKnowsTheWordsOfTheReader() {
+    List<String> words = new ArrayList<>();
+    Schemas.schema("instruction.json")
+        .at("/properties/do/enum")
+        .forEach(word -> words.add(word.asText()));
+    assertThat(words).isEqualTo(InstructionReader.WORDS);
+  }
+}
