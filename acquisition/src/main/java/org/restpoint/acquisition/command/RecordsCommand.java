@@ -1,10 +1,7 @@
 package org.restpoint.acquisition.command;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -72,11 +69,9 @@ final class RecordsCommand implements Callable<Integer> {
             Optional.ofNullable(to),
             OptionalInt.empty());
     As form = Optional.ofNullable(as).orElse(of == Of.instructions ? As.jsonl : As.csv);
+    Writer out = StandardOutput.buffered();
     try (JournalReader journal =
-            new JournalReader(new JournalSettings(read.journal(), PrivateFolder.path()));
-        Writer out =
-            new BufferedWriter(
-                new OutputStreamWriter(System.out, StandardCharsets.UTF_8), 1 << 16)) {
+        new JournalReader(new JournalSettings(read.journal(), PrivateFolder.path()))) {
       journal.start();
       RecordWriter writer = new RecordWriter(journal, read.name(), out);
       boolean csv = form == As.csv;
@@ -88,6 +83,7 @@ final class RecordsCommand implements Callable<Integer> {
         case instructions -> writer.instructions(span, csv);
       }
     }
+    out.flush();
     return ExitStatus.DONE;
   }
 }

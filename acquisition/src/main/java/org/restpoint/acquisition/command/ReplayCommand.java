@@ -1,12 +1,9 @@
 package org.restpoint.acquisition.command;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -57,8 +54,8 @@ final class ReplayCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Station read = station.read();
     PrintWriter err = spec.commandLine().getErr();
-    try (Writer out =
-        new BufferedWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), 1 << 16)) {
+    Writer out = StandardOutput.buffered();
+    try {
       Replay replay =
           new Replay(read, raw, event -> print(out, EventJson.write(event)), err::println);
       Replay.Counts counts = replay.run(recording, instructions());
@@ -67,6 +64,7 @@ final class ReplayCommand implements Callable<Integer> {
             "%d rows of %s were read, %d were not"
                 .formatted(counts.used(), recording, counts.unused()));
       }
+      out.flush();
       return ExitStatus.DONE;
     } catch (RecordingException | InstructionException e) {
       throw new CommandException(ExitStatus.NOT_STARTED, String.valueOf(e.getMessage()));

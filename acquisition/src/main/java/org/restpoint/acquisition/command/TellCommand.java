@@ -85,7 +85,7 @@ final class TellCommand implements Callable<Integer> {
       caller.send(topics.instruction(probe), message);
       return hear(caller, id, read.name());
     } catch (BrokerException e) {
-      throw new CommandException(ExitStatus.NOT_STARTED, e.getMessage());
+      throw new CommandException(ExitStatus.NOT_STARTED, String.valueOf(e.getMessage()));
     }
   }
 
@@ -106,7 +106,7 @@ final class TellCommand implements Callable<Integer> {
     try {
       InstructionReader.read(message);
     } catch (InstructionException e) {
-      throw new CommandException(ExitStatus.USAGE, e.getMessage());
+      throw new CommandException(ExitStatus.USAGE, String.valueOf(e.getMessage()));
     }
     return message;
   }
@@ -190,7 +190,6 @@ final class TellCommand implements Callable<Integer> {
         }
       } catch (JsonProcessingException e) {
         // Somebody else wrote on the topic; an answer of the service is JSON.
-        continue;
       }
     }
   }

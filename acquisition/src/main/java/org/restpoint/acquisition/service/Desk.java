@@ -53,7 +53,10 @@ final class Desk {
           message,
           Optional.empty(),
           "instruction",
-          new Reason("instruction-unreadable", e.getMessage(), "Mend it and send it again."));
+          new Reason(
+              "instruction-unreadable",
+              String.valueOf(e.getMessage()),
+              "Mend it and send it again."));
       return;
     }
     Optional<Reason> why = whyNot(now, message, addressed);
