@@ -3,7 +3,6 @@ package org.restpoint.adapters.link;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
@@ -19,8 +18,7 @@ import org.restpoint.stability.reading.Reading;
 @Timeout(120)
 public abstract class LinkContract {
 
-  private static final int PATIENCE_STEPS = 1_000;
-  private static final long STEP_MILLIS = 10;
+  private static final int MOST_DELIVERIES = 300;
 
   private final CollectingListener listener = new CollectingListener();
   private Link link;
@@ -168,10 +166,10 @@ public abstract class LinkContract {
   /** Delivers again and again until a reading comes: a link may need a moment to open. */
   private Reading readSomething() throws Exception {
     listener.readings().clear();
-    for (int step = 0; step < PATIENCE_STEPS; step++) {
+    for (int step = 0; step < MOST_DELIVERIES; step++) {
       lastDelivered = 1 + step;
       deliver(lastDelivered);
-      Reading reading = listener.readings().poll(10 * STEP_MILLIS, TimeUnit.MILLISECONDS);
+      Reading reading = listener.readings().poll(100, TimeUnit.MILLISECONDS);
       if (reading != null) {
         return drained(reading);
       }
@@ -201,15 +199,7 @@ public abstract class LinkContract {
     return counts[0];
   }
 
-  /** Waits until it is so; fails when it never is. */
   private void eventually(BooleanSupplier so) throws InterruptedException {
-    for (int step = 0; step < PATIENCE_STEPS; step++) {
-      if (so.getAsBoolean()) {
-        return;
-      }
-      new CountDownLatch(1).await(STEP_MILLIS, TimeUnit.MILLISECONDS);
-    }
-    throw new AssertionError(
-        "it never came so; the link is %s with %s".formatted(link.check(), link.counts()));
+    Eventually.become("the link's state or counts", so);
   }
 }
