@@ -81,12 +81,16 @@ final class NativeFolder {
     }
   }
 
-  private static void remove(Path folder) throws IOException {
+  private static void remove(Path folder) {
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
       for (Path file : files) {
         Files.deleteIfExists(file);
       }
+      Files.deleteIfExists(folder);
+    } catch (IOException e) {
+      // Another process removes it at this moment, or it belongs to another user. A leftover does
+      // no
+      // harm, and the next start tries again.
     }
-    Files.deleteIfExists(folder);
   }
 }

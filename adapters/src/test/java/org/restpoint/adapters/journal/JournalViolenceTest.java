@@ -2,6 +2,8 @@ package org.restpoint.adapters.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.restpoint.adapters.journal.Batches.entry;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.journal.JournalException.Kind;
 import org.restpoint.adapters.outbox.OutboxMessage;
 
 class JournalViolenceTest {
@@ -90,6 +93,52 @@ class JournalViolenceTest {
       assertThat(entryIds(reader)).containsAll(promised);
     }
     assertThat(integrity()).isEqualTo("ok");
+  }
+
+  @Test
+  void afterAFullDiskCommitsGoOnOnceThereIsRoom() throws Exception {
+    JournalBatch large =
+        Batches.of(
+            entry("r-1", 0, 1),
+            new StoredEntry("r-2", 0, "result", "no3-a", Batches.NOON, "x".repeat(500_000)));
+    try (JournalWriter writer = new JournalWriter(JournalFile.openForWriting(settings));
+        Statement statement = writer.connection().createStatement()) {
+      statement.execute("PRAGMA max_page_count = 30");
+      SQLException full = catchThrowableOfType(SQLException.class, () -> writer.write(large));
+      assertThat(JournalFailure.of(full, settings.file()).kind()).isEqualTo(Kind.FULL);
+      writer.write(Batches.of(entry("r-3", 0, 3)));
+      statement.execute("PRAGMA max_page_count = 100000");
+      writer.write(large);
+    }
+    try (JournalReader reader = new JournalReader(settings)) {
+      reader.start();
+      assertThat(entryIds(reader)).containsExactlyInAnyOrder("r-1", "r-2", "r-3");
+    }
+    assertThat(integrity()).isEqualTo("ok");
+  }
+
+  @Test
+  void aCopyMadeWhileTheServiceWritesIsAJournal() throws Exception {
+    JournalSettings copy =
+        new JournalSettings(settings.file().resolveSibling("copy.db"), settings.nativeFolder());
+    String promised;
+    try (ChildWriter child = ChildWriter.start(settings, "")) {
+      assertThat(child.line()).isEqualTo("ready");
+      promised = child.line();
+      NativeFolder.prepare(settings.nativeFolder());
+      try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + settings.file());
+          Statement statement = connection.createStatement()) {
+        statement.execute("VACUUM INTO '" + copy.file() + "'");
+      }
+    }
+    try (Journal journal = new Journal(copy)) {
+      journal.start();
+      assertThat(journal.waiting()).isPositive();
+    }
+    try (JournalReader reader = new JournalReader(copy)) {
+      reader.start();
+      assertThat(entryIds(reader)).contains(promised);
+    }
   }
 
   @Test
