@@ -74,7 +74,7 @@ class InstructionTest {
         "{'do':'cancel','id':7}",
         "{'do':'cancel','id':''}",
         "{'do':'cancel','probe':1}",
-        "{'do':'cancel','time':1775138580}",
+        "{'do':'cancel','time':true}",
         "{'do':'cancel','time':'14:03'}",
         "{'do':'cancel','hurry':true}"
       })
