@@ -19,16 +19,15 @@ final class RunCommand implements Callable<Integer> {
     Station read = station.read();
     Logs.configure(read.logs());
     Service service = Service.start(read, Surroundings.real());
-    CountDownLatch ended = new CountDownLatch(1);
     Runtime.getRuntime()
         .addShutdownHook(
             new Thread(
                 () -> {
                   service.close();
-                  ended.countDown();
+                  Runtime.getRuntime().halt(ExitStatus.DONE);
                 },
                 "end"));
-    ended.await();
+    new CountDownLatch(1).await();
     return ExitStatus.DONE;
   }
 }

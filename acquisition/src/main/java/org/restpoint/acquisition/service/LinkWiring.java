@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.service;
 
+import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.mqtt.MqttLinkSettings;
@@ -9,6 +10,11 @@ import org.restpoint.adapters.recording.RecordingLink;
 import org.restpoint.adapters.recording.RecordingSettings;
 import org.restpoint.adapters.serial.SerialLink;
 import org.restpoint.adapters.serial.SerialSettings;
+import org.restpoint.adapters.simulated.Beaker;
+import org.restpoint.adapters.simulated.ElectrodeTraits;
+import org.restpoint.adapters.simulated.SimulatedLink;
+import org.restpoint.adapters.simulated.SimulatedSettings;
+import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Probe;
 
@@ -50,7 +56,27 @@ final class LinkWiring {
           surroundings.clock(),
           surroundings.nanos());
     }
-    throw new IllegalStateException("no simulated electrode yet");
+    return simulated((LinkSettings.Simulated) settings, probe, listener);
+  }
+
+  private Link simulated(LinkSettings.Simulated settings, Probe probe, LinkListener listener) {
+    Electrode electrode = probe.electrode().orElseThrow();
+    return new SimulatedLink(
+        new SimulatedSettings(
+            ElectrodeTraits.of(
+                settings.slopePercent(),
+                settings.offsetMillivolts(),
+                StationTerms.analyte(electrode).charge(),
+                settings.timeConstant(),
+                settings.noiseMillivolts(),
+                settings.seed()),
+            new Beaker(
+                StationTerms.molesPerLitre(settings.solution(), electrode), settings.celsius()),
+            settings.interval(),
+            surroundings.simulationSpeed()),
+        listener,
+        surroundings.clock(),
+        surroundings.nanos());
   }
 
   private static MqttReadingFormat format(LinkSettings.MqttPayload payload) {

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.acquisition.probe.Standard;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
@@ -51,7 +53,7 @@ public final class StationTerms {
   }
 
   private static ProbeSettings settings(Station station, Probe probe, Electrode electrode) {
-    Analyte analyte = Analyte.named(electrode.analyte()).orElseThrow();
+    Analyte analyte = analyte(electrode);
     Map<String, Standard> standards = new LinkedHashMap<>();
     for (String name : electrode.calibrate().standards()) {
       standards.put(name, standard(station, name, analyte));
@@ -60,7 +62,7 @@ public final class StationTerms {
         station.name(),
         probe.name(),
         analyte,
-        basis(electrode.basis().orElse(Basis.AS_ION.code())),
+        basis(electrode.basis()),
         ConcentrationUnit.ofCode(electrode.unit()).orElseThrow(),
         rule(electrode.settle().rule()),
         new SettleLimits(electrode.settle().notBefore(), electrode.settle().giveUpAfter()),
@@ -81,11 +83,7 @@ public final class StationTerms {
     if (solution == null) {
       throw new IllegalArgumentException("a checked station names only standards it defines");
     }
-    Concentration concentration =
-        new Concentration(
-            solution.concentration().value(),
-            ConcentrationUnit.ofCode(solution.concentration().unit()).orElseThrow(),
-            basis(solution.basis().orElse(Basis.AS_ION.code())));
+    Concentration concentration = concentration(solution.concentration(), basis(solution.basis()));
     return new Standard(
         name,
         concentration,
@@ -94,7 +92,22 @@ public final class StationTerms {
         solution.expires());
   }
 
-  private static Basis basis(String code) {
-    return Basis.ofCode(code).orElseThrow();
+  /** The analyte of an electrode in a checked station file. */
+  public static Analyte analyte(Electrode electrode) {
+    return Analyte.named(electrode.analyte()).orElseThrow();
+  }
+
+  /** A quantity on an electrode's own basis, in mol/L of its ion. */
+  public static double molesPerLitre(Quantity quantity, Electrode electrode) {
+    return concentration(quantity, basis(electrode.basis())).molesPerLitre(analyte(electrode));
+  }
+
+  private static Concentration concentration(Quantity quantity, Basis basis) {
+    return new Concentration(
+        quantity.value(), ConcentrationUnit.ofCode(quantity.unit()).orElseThrow(), basis);
+  }
+
+  private static Basis basis(Optional<String> code) {
+    return code.flatMap(Basis::ofCode).orElse(Basis.AS_ION);
   }
 }

@@ -3,6 +3,7 @@ package org.restpoint.adapters.simulated;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Random;
+import org.restpoint.stability.electrode.Nernst;
 import org.restpoint.stability.reading.Reading;
 
 /**
@@ -61,7 +62,7 @@ public final class SimulatedElectrode {
   /** What the instrument shows at a time, a whole millisecond. */
   public Reading reading(Instant time) {
     double slope =
-        IdealSlope.millivoltsPerDecade(beaker.celsius(), traits.charge())
+        Nernst.idealSlopeMillivoltsPerDecade(traits.charge(), beaker.celsius())
             * (traits.slopePercent() / 100.0);
     double potential = traits.offsetMillivolts() + slope * Math.log10(film(time));
     double creep =
