@@ -64,15 +64,15 @@ public final class EmbeddedBroker implements AutoCloseable {
     if (server != null || closed) {
       throw new IllegalStateException("the broker was started or closed before");
     }
-    refuseATakenPort();
+    int found = findPort();
     Server starting = new Server();
     try {
-      starting.startServer(new MemoryConfig(settings()));
+      starting.startServer(new MemoryConfig(settings(found)));
     } catch (IOException | RuntimeException e) {
       end(starting);
       throw cannotListen(e);
     }
-    port = starting.getPort();
+    port = found;
     server = starting;
     return port;
   }
@@ -92,12 +92,13 @@ public final class EmbeddedBroker implements AutoCloseable {
   }
 
   /**
-   * A look before the start: a broker that fails to listen has threads running already. The port
-   * may still be taken in between, which the start itself then reports.
+   * A look before the start: a broker that fails to listen has threads running already, and one
+   * that took a free port does not say at once which. The port may still be taken in between, which
+   * the start itself then reports.
    */
-  private void refuseATakenPort() throws EmbeddedBrokerException {
+  private int findPort() throws EmbeddedBrokerException {
     try {
-      listenOnce(wantedPort);
+      return listenOnce(wantedPort);
     } catch (IOException e) {
       throw cannotListen(e);
     }
@@ -153,17 +154,18 @@ public final class EmbeddedBroker implements AutoCloseable {
     }
   }
 
-  private static void listenOnce(int port) throws IOException {
+  private static int listenOnce(int port) throws IOException {
     try (ServerSocket socket = new ServerSocket()) {
       socket.setReuseAddress(true);
       socket.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
+      return socket.getLocalPort();
     }
   }
 
-  private Properties settings() {
+  private static Properties settings(int port) {
     Properties settings = new Properties();
     settings.setProperty(IConfig.HOST_PROPERTY_NAME, LOOPBACK);
-    settings.setProperty(IConfig.PORT_PROPERTY_NAME, Integer.toString(wantedPort));
+    settings.setProperty(IConfig.PORT_PROPERTY_NAME, Integer.toString(port));
     settings.setProperty(IConfig.ALLOW_ANONYMOUS_PROPERTY_NAME, "true");
     settings.setProperty(IConfig.PERSISTENCE_ENABLED_PROPERTY_NAME, "false");
     settings.setProperty(IConfig.ENABLE_TELEMETRY_NAME, "false");

@@ -6,8 +6,6 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -41,7 +39,7 @@ final class BrokerConnection {
   private final LongSupplier nanos;
   private final Diagnosis diagnosis;
   private final GuardedSocketFactory sockets = new GuardedSocketFactory();
-  private final Queue<Long> acknowledged = new ConcurrentLinkedQueue<>();
+  private final Acknowledgements acknowledgements;
   private final AtomicInteger transientUnderWay = new AtomicInteger();
   private volatile @Nullable Throwable cause;
   private volatile boolean lost;
@@ -61,6 +59,7 @@ final class BrokerConnection {
     this.clock = clock;
     this.nanos = nanos;
     this.diagnosis = new Diagnosis(address);
+    this.acknowledgements = new Acknowledgements(doorbell);
   }
 
   /** Connects; returns without a connection when given up. */
@@ -88,19 +87,8 @@ final class BrokerConnection {
   }
 
   private MqttConnectOptions options() throws BrokerFault {
-    MqttConnectOptions options = new MqttConnectOptions();
-    options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
-    options.setAutomaticReconnect(false);
-    options.setCleanSession(plan.clean());
-    options.setKeepAliveInterval((int) times.keepAlive().toSeconds());
-    options.setConnectionTimeout((int) Math.max(1, times.connect().toSeconds()));
-    options.setMaxInflight(plan.mostInFlight());
+    MqttConnectOptions options = plan.options(times);
     options.setSocketFactory(sockets);
-    plan.presence()
-        .ifPresent(
-            presence ->
-                options.setWill(
-                    presence.topic(), presence.gone().getBytes(StandardCharsets.UTF_8), 1, true));
     if (address.user().isPresent()) {
       options.setUserName(address.user().get());
       try {
@@ -121,7 +109,7 @@ final class BrokerConnection {
 
   /** Sends with QoS 1; the number comes out of {@link #nextAcknowledged()} in time. */
   void publish(long sequence, String topic, boolean retained, String payload) throws BrokerFault {
-    send(topic, payload, 1, retained, sequence, new Acknowledged());
+    send(topic, payload, 1, retained, sequence, acknowledgements);
   }
 
   /** Sends with QoS 1, retained; the answer is the broker's acknowledgement. */
@@ -161,17 +149,19 @@ final class BrokerConnection {
 
   /** The number of a message that the broker has acknowledged; null when there is none now. */
   @Nullable Long nextAcknowledged() {
-    return acknowledged.poll();
+    return acknowledgements.next();
   }
 
   /**
-   * Subscribes with QoS 1 and waits for the broker's answer.
+   * Subscribes and waits for the broker's answer.
    *
+   * @param quality the QoS, 0 or 1, asked for each topic
    * @return the topics that the broker refuses; none when given up
    */
-  List<String> subscribe(List<String> topics, BooleanSupplier givenUp) throws BrokerFault {
+  List<String> subscribe(List<String> topics, int quality, BooleanSupplier givenUp)
+      throws BrokerFault {
     int[] qos = new int[topics.size()];
-    Arrays.fill(qos, 1);
+    Arrays.fill(qos, quality);
     Answer answer = new Answer(doorbell, nanos);
     try {
       live().subscribe(topics.toArray(String[]::new), qos, null, answer);
@@ -231,28 +221,24 @@ final class BrokerConnection {
   }
 
   /**
-   * Ends the connection and every thread of it; bounded, idempotent.
+   * Ends the connection; bounded, idempotent. The client's threads end by themselves when they find
+   * the socket closed: taking the client apart from here while it is being put together would leave
+   * one of them waiting for ever.
    *
    * @param inOrder whether the broker is told; otherwise it speaks the will
    */
   void end(boolean inOrder) {
     MqttAsyncClient ending = client;
     client = null;
-    if (ending == null) {
-      sockets.cut();
-      return;
-    }
     try {
-      if (inOrder && ending.isConnected()) {
+      if (inOrder && ending != null && ending.isConnected()) {
         Answer answer = new Answer(doorbell, nanos);
         ending.disconnect(FAREWELL.toMillis(), null, answer);
         answer.await(FAREWELL, () -> false);
       }
-      sockets.cut();
-      ending.disconnectForcibly(0, 1, false);
-      ending.close(true);
     } catch (MqttException e) {
-      // It is ending on another thread already; the socket is closed either way.
+      // It has ended on another thread already; the socket is closed either way.
+    } finally {
       sockets.cut();
     }
   }
@@ -289,22 +275,6 @@ final class BrokerConnection {
     @Override
     public void deliveryComplete(IMqttDeliveryToken token) {
       // Each message has a listener of its own.
-    }
-  }
-
-  private final class Acknowledged implements IMqttActionListener {
-
-    @Override
-    public void onSuccess(IMqttToken token) {
-      if (token.getUserContext() instanceof Long sequence) {
-        acknowledged.add(sequence);
-        doorbell.ring();
-      }
-    }
-
-    @Override
-    public void onFailure(IMqttToken token, Throwable thrown) {
-      doorbell.ring();
     }
   }
 

@@ -20,6 +20,13 @@ import org.slf4j.LoggerFactory;
 final class ConnectionKeeper {
 
   private static final Logger LOG = LoggerFactory.getLogger(ConnectionKeeper.class);
+
+  /**
+   * Between the broker's welcome and the first request: the embedded broker says welcome a fraction
+   * of a millisecond before it is ready, and ends a connection that is quicker.
+   */
+  private static final Duration BREATH = Duration.ofMillis(20);
+
   private static final Duration CLOSE_LIMIT = Duration.ofMillis(1_800);
 
   private final BrokerAddress address;
@@ -119,6 +126,7 @@ final class ConnectionKeeper {
     boolean inOrder = false;
     try {
       connection.open(arrival -> conversation.arrived(connection, arrival), this::isClosing);
+      pause(BREATH);
       if (!isClosing()) {
         conversation.hold(connection, this::greeted);
         inOrder = true;

@@ -1,6 +1,8 @@
 package org.restpoint.adapters.mqtt;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 
 /**
  * What a client asks of each of its connections.
@@ -16,4 +18,20 @@ record ConnectionPlan(
     boolean clean,
     boolean acknowledgesByHand,
     Optional<Presence> presence,
-    int mostInFlight) {}
+    int mostInFlight) {
+
+  /** The same for the MQTT library, without address, user and socket. */
+  MqttConnectOptions options(ConnectionTimes times) {
+    MqttConnectOptions options = new MqttConnectOptions();
+    options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
+    options.setAutomaticReconnect(false);
+    options.setCleanSession(clean);
+    options.setKeepAliveInterval((int) times.keepAlive().toSeconds());
+    options.setConnectionTimeout((int) Math.max(1, times.connect().toSeconds()));
+    options.setMaxInflight(mostInFlight);
+    presence.ifPresent(
+        will ->
+            options.setWill(will.topic(), will.gone().getBytes(StandardCharsets.UTF_8), 1, true));
+    return options;
+  }
+}

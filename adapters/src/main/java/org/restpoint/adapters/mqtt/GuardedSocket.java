@@ -11,12 +11,13 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
- * A socket that is not read before something has been written to it.
+ * A socket that is not read before it has been written to, or the writing has failed.
  *
- * <p>The client starts its reading thread before its writing thread; when the peer closes in
- * between, the client takes itself apart while it is still being put together, and the thread that
- * does it waits for ever (Eclipse Paho issue 850). The first packet of MQTT is the client's, so
- * nothing is lost by waiting for it.
+ * <p>The client starts its reading thread before its writing thread; when the socket ends in
+ * between, from either side, the client takes itself apart while it is still being put together,
+ * and the thread that does it waits for ever (Eclipse Paho issue 850). The first packet of MQTT is
+ * the client's, and is written when all its threads run, so nothing is lost by waiting for it. A
+ * socket closed here does not end the wait either: the first packet then fails, and that does.
  */
 final class GuardedSocket extends Socket {
 
@@ -32,12 +33,6 @@ final class GuardedSocket extends Socket {
   @Override
   public OutputStream getOutputStream() throws IOException {
     return new SpeaksFirst(super.getOutputStream());
-  }
-
-  @Override
-  public synchronized void close() throws IOException {
-    spoken.countDown();
-    super.close();
   }
 
   private final class ListensSecond extends FilterInputStream {
@@ -56,6 +51,12 @@ final class GuardedSocket extends Socket {
     public int read(byte[] bytes, int offset, int length) throws IOException {
       awaitTheFirstWord();
       return super.read(bytes, offset, length);
+    }
+
+    /** The client asks before it reads; a socket that has ended would throw here. */
+    @Override
+    public int available() throws IOException {
+      return spoken.getCount() == 0 ? super.available() : 0;
     }
 
     /** The client reads again after a time-out, as it does on a silent connection. */
@@ -79,20 +80,29 @@ final class GuardedSocket extends Socket {
 
     @Override
     public void write(int value) throws IOException {
-      out.write(value);
-      spoken.countDown();
+      try {
+        out.write(value);
+      } finally {
+        spoken.countDown();
+      }
     }
 
     @Override
     public void write(byte[] bytes, int offset, int length) throws IOException {
-      out.write(bytes, offset, length);
-      spoken.countDown();
+      try {
+        out.write(bytes, offset, length);
+      } finally {
+        spoken.countDown();
+      }
     }
 
     @Override
     public void flush() throws IOException {
-      out.flush();
-      spoken.countDown();
+      try {
+        out.flush();
+      } finally {
+        spoken.countDown();
+      }
     }
   }
 }

@@ -7,7 +7,8 @@ import java.nio.charset.StandardCharsets;
  *
  * @param topic the topic it came on
  * @param payload its bytes, at most 64 KiB, not checked in any way
- * @param retained whether the broker had kept it from an unknown time before
+ * @param retained whether the broker had kept it from an unknown time before, as far as the broker
+ *     says so: the embedded one never does
  * @param duplicate whether the broker says that it has sent it before; one that comes again after a
  *     lost connection may not be marked, so tell duplicates by the caller's {@code id}
  * @param acknowledge to be run, from any thread, when the message is in safe hands: only then the

@@ -116,7 +116,7 @@ public final class InstructionInbox implements AutoCloseable {
 
     @Override
     public void hold(BrokerConnection connection, Runnable greeted) throws BrokerFault {
-      List<String> refused = connection.subscribe(topics, keeper::isClosing);
+      List<String> refused = connection.subscribe(topics, 1, keeper::isClosing);
       if (!refused.isEmpty()) {
         throw new BrokerFault(connection.diagnosis().subscriptionRefused(refused.get(0)));
       }

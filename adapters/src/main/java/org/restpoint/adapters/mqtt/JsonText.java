@@ -55,7 +55,7 @@ final class JsonText {
       JsonLocation at = e.getLocation();
       throw new RejectedMessageException(
           at == null
-              ? "it is not JSON"
+              ? "it is not JSON, or nested too deeply"
               : "it is not strict JSON (line %d, column %d)"
                   .formatted(at.getLineNr(), at.getColumnNr()));
     } catch (IOException e) {

@@ -20,6 +20,13 @@ import org.restpoint.adapters.link.LinkListener;
  */
 public final class MqttReadings implements AutoCloseable {
 
+  /**
+   * QoS 0: with QoS 1 the embedded broker does not mark a retained message as one, and a stale
+   * reading taken for a fresh one is worse than one lost with a connection, which a session that is
+   * not kept would lose as well.
+   */
+  private static final int QUALITY = 0;
+
   private static final int MOST_WAITING = 4_096;
   private static final int MOST_IN_FLIGHT = 8;
   private static final Duration TICK = Duration.ofSeconds(1);
@@ -174,7 +181,7 @@ public final class MqttReadings implements AutoCloseable {
     }
 
     private void subscribe(String topic) throws BrokerFault {
-      if (connection.subscribe(List.of(topic), keeper::isClosing).isEmpty()) {
+      if (connection.subscribe(List.of(topic), QUALITY, keeper::isClosing).isEmpty()) {
         topics.add(topic);
       } else {
         refused.add(topic);

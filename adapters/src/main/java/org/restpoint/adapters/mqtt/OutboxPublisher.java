@@ -29,7 +29,9 @@ public final class OutboxPublisher implements AutoCloseable {
   private static final Duration TICK = Duration.ofSeconds(1);
   private static final Duration FAREWELL = Duration.ofSeconds(1);
   private static final int TRANSIENT_UNDER_WAY = 64;
-  private static final int PRESENCE_UNDER_WAY = 2;
+
+  /** For the presence, and for what the library counts a moment longer than it reports. */
+  private static final int SLACK = 64;
 
   private final PublisherSettings settings;
   private final Outbox outbox;
@@ -73,7 +75,7 @@ public final class OutboxPublisher implements AutoCloseable {
             true,
             false,
             Optional.of(settings.presence()),
-            settings.window() + TRANSIENT_UNDER_WAY + PRESENCE_UNDER_WAY);
+            settings.window() + TRANSIENT_UNDER_WAY + SLACK);
     this.keeper =
         new ConnectionKeeper(broker, plan, settings.times(), new Sending(), listener, clock, nanos);
   }
@@ -133,8 +135,8 @@ public final class OutboxPublisher implements AutoCloseable {
       rowsCommitted.set(true);
       try {
         greet(connection);
-        greeted.run();
         open = true;
+        greeted.run();
         while (!keeper.isClosing()) {
           connection.requireAlive();
           removeAcknowledged(connection);
@@ -246,8 +248,8 @@ public final class OutboxPublisher implements AutoCloseable {
       if (next == null) {
         return sent;
       }
-      connection.publishTransient(next.topic(), next.payload());
       transientSent.incrementAndGet();
+      connection.publishTransient(next.topic(), next.payload());
       sent = true;
     }
     return sent;

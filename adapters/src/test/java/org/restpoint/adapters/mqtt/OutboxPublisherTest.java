@@ -195,13 +195,11 @@ class OutboxPublisherTest {
       assertThat(publisher.publishTransient("t", "too early")).isFalse();
       publisher.start();
       troubles.next("connected");
-      while (!publisher.publishTransient("t", "now")) {
-        Thread.onSpinWait();
-      }
+      assertThat(publisher.publishTransient("t", "now")).isTrue();
       assertThat(ear.next().payload()).isEqualTo("now");
       PublisherCounts counts = publisher.counts();
       assertThat(counts.transientSent()).isEqualTo(1);
-      assertThat(counts.transientDropped()).isPositive();
+      assertThat(counts.transientDropped()).isEqualTo(1);
     }
   }
 

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Predicate;
 import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
@@ -27,6 +28,7 @@ public final class Subscriber implements AutoCloseable {
   public record Heard(String topic, String payload, boolean retained) {}
 
   private static final long LIMIT_SECONDS = 30;
+  private static final long BREATH_NANOS = 20_000_000;
   private static final long ANSWER_MILLIS = 10_000;
 
   private final MqttAsyncClient client;
@@ -54,9 +56,12 @@ public final class Subscriber implements AutoCloseable {
     try {
       Subscriber made =
           new Subscriber(new MqttAsyncClient(broker.toString(), clientId, new MemoryPersistence()));
+      options.setMaxInflight(1_000);
       options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
       made.client.setCallback(made.new Ears());
       made.client.connect(options).waitForCompletion(ANSWER_MILLIS);
+      // The embedded broker ends a connection whose first request is quicker than itself.
+      LockSupport.parkNanos(BREATH_NANOS);
       return made;
     } catch (MqttException e) {
       throw new IllegalStateException(e);
@@ -118,7 +123,7 @@ public final class Subscriber implements AutoCloseable {
   @Override
   public void close() {
     try {
-      client.disconnectForcibly(0, 1_000);
+      client.disconnectForcibly(0, 1, false);
       client.close(true);
     } catch (MqttException e) {
       throw new IllegalStateException(e);
