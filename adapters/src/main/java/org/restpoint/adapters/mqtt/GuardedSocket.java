@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.Socket;
+import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -21,9 +22,15 @@ import java.util.concurrent.TimeUnit;
  */
 final class GuardedSocket extends Socket {
 
-  private static final long GLANCE_MILLIS = 1_000;
-
   private final CountDownLatch spoken = new CountDownLatch(1);
+  private volatile int timeoutMillis;
+
+  /** Kept beside, since a closed socket no longer tells it. */
+  @Override
+  public synchronized void setSoTimeout(int millis) throws SocketException {
+    timeoutMillis = millis;
+    super.setSoTimeout(millis);
+  }
 
   @Override
   public InputStream getInputStream() throws IOException {
@@ -59,10 +66,11 @@ final class GuardedSocket extends Socket {
       return spoken.getCount() == 0 ? super.available() : 0;
     }
 
-    /** The client reads again after a time-out, as it does on a silent connection. */
+    /** Times out as the socket does; the client then reads again, as on a silent connection. */
     private void awaitTheFirstWord() throws IOException {
       try {
-        if (!spoken.await(GLANCE_MILLIS, TimeUnit.MILLISECONDS)) {
+        long limit = timeoutMillis == 0 ? Long.MAX_VALUE : timeoutMillis;
+        if (!spoken.await(limit, TimeUnit.MILLISECONDS)) {
           throw new SocketTimeoutException("nothing has been sent yet");
         }
       } catch (InterruptedException e) {

@@ -35,6 +35,7 @@ class GuardedSocketFactoryTest {
     try (ServerSocket listening = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
         Socket near = new GuardedSocketFactory().createSocket()) {
       near.connect(listening.getLocalSocketAddress());
+      near.setSoTimeout(20);
       listening.accept().close();
       assertThat(near.getInputStream().available()).isZero();
       assertThatThrownBy(() -> near.getInputStream().read())
@@ -49,6 +50,7 @@ class GuardedSocketFactoryTest {
     try (ServerSocket listening = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       Socket near = new GuardedSocketFactory().createSocket();
       near.connect(listening.getLocalSocketAddress());
+      near.setSoTimeout(20);
       InputStream in = near.getInputStream();
       OutputStream out = near.getOutputStream();
       near.close();
