@@ -28,6 +28,7 @@ final class IntervalStream implements Stream {
     this.told = shorter ? giveUp : interval;
   }
 
+  /** An interval that has had its result is not begun again; a far one is from a wrong clock. */
   @Override
   public Optional<Gap> begin(Instant now) {
     long length = interval.toMillis();
@@ -35,7 +36,9 @@ final class IntervalStream implements Stream {
         Instant.ofEpochMilli(Math.floorDiv(now.toEpochMilli() + length - 1, length) * length);
     Optional<Gap> gap =
         next.filter(start -> start.isBefore(upTo)).map(start -> new Gap(start, upTo));
-    next = Optional.of(upTo);
+    next =
+        next.filter(start -> start.isAfter(upTo) && !start.isAfter(upTo.plus(interval)))
+            .or(() -> Optional.of(upTo));
     return gap;
   }
 

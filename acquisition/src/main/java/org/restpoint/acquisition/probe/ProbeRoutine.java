@@ -205,6 +205,7 @@ public final class ProbeRoutine {
         calibrations.endRound();
         soakUntil = Optional.empty();
         away = false;
+        stream.begin(time);
       } else {
         cancel(time);
       }

@@ -22,7 +22,10 @@ sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
     return new AtBench();
   }
 
-  /** Begins at an instant, also after the clock was put back; gives the gap that lies before. */
+  /**
+   * Begins, or goes on after a restart, after maintenance or after the clock was put back; gives
+   * the gap that lies before.
+   */
   Optional<Gap> begin(Instant now);
 
   /** A reading has come; gives the attempt that begins with it, unless the probe is busy. */
