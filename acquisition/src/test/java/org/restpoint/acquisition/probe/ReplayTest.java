@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.restpoint.acquisition.event.Answer;
@@ -65,12 +66,14 @@ class ReplayTest {
     List<Input> script = new ArrayList<>();
     Instant now = START;
     double concentration = 1e-3;
+    double celsius = 20;
     while (script.size() < 1500) {
       now = now.plusMillis(random.nextInt(20) == 0 ? random.nextInt(50_000) : stepMillis(random));
       Instant time = now;
       if (random.nextInt(18) == 0) {
         String instruction = INSTRUCTIONS.get(random.nextInt(INSTRUCTIONS.size()));
         concentration = solution(instruction, random);
+        celsius = 20 + random.nextInt(50) / 10.0;
         script.add(
             new Input(
                 time,
@@ -79,13 +82,12 @@ class ReplayTest {
                     routine.instruct(time, InstructionReader.read(instruction).instruction())));
       } else {
         double noise = random.nextInt(12) == 0 ? 5 * random.nextGaussian() : 0.02;
-        double celsius = 20 + random.nextInt(50) / 10.0;
         double millivolts =
             electrode.millivolts(concentration, celsius) + noise * random.nextDouble();
         Temperature temperature =
             random.nextInt(60) == 0
                 ? new Temperature.Missing("none", "none")
-                : new Temperature.Known(20, 0.2, random.nextInt(10) == 0);
+                : new Temperature.Known(celsius, 0.2, random.nextInt(10) == 0);
         script.add(
             new Input(time, true, routine -> routine.reading(time, millivolts, temperature)));
       }
@@ -102,6 +104,9 @@ class ReplayTest {
   }
 
   private static double solution(String instruction, Random random) {
+    if (random.nextInt(8) == 0) {
+      return 2e-4;
+    }
     if (instruction.contains("low")) {
       return 5e-3 / 14.007;
     }
@@ -237,6 +242,38 @@ class ReplayTest {
       assertThat(continuations.get(i).lines)
           .isEqualTo(all.lines.subList(from.get(i), all.lines.size()));
       assertThat(others.get(i).memory()).isEqualTo(routine.memory());
+    }
+  }
+
+  @Test
+  void theRandomDaysHoldWhatCanHappen() {
+    Written all = new Written();
+    seeds()
+        .forEach(
+            seed -> {
+              ProbeRoutine routine = begun(seed, ProbeMemory.blank(), START, all);
+              script(seed).forEach(input -> input.act().accept(routine));
+            });
+    for (String sight :
+        List.of(
+            "\"outcome\":\"settled\"",
+            "\"outcome\":\"unsettled\"",
+            "\"outcome\":\"refused\"",
+            "\"quality\":9",
+            "\"verdict\":\"accepted\",\"reasons\":[],\"points\"",
+            "\"slopeFrom\":\"last accepted\"",
+            "\"slopeFrom\":\"ideal\"",
+            "slope-low",
+            "slope-high",
+            "busy",
+            "cancelled",
+            "check-off",
+            "standard-due",
+            "in-maintenance",
+            "temperature-stale",
+            "no-temperature",
+            "\"state\":\"soaking\"")) {
+      assertThat(all.lines).as(sight).anyMatch(line -> line.contains(sight));
     }
   }
 }
