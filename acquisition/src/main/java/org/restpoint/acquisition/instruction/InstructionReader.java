@@ -3,6 +3,8 @@ package org.restpoint.acquisition.instruction;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
@@ -39,6 +41,9 @@ public final class InstructionReader {
 
   private static final int MOST_EXPLAINED = 300;
 
+  /** Seconds have no more before the point; so a number like 1e999999 is not written out. */
+  private static final int MOST_DIGITS = 15;
+
   private static final Instant EARLIEST = Instant.parse("1970-01-01T00:00:00Z");
   private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
 
@@ -73,7 +78,7 @@ public final class InstructionReader {
                   "do: expected an instruction (%s); found %s".formatted(words(), shown(word)));
         };
     return new Addressed(
-        text(node, "time").map(InstructionReader::time),
+        Optional.ofNullable(node.get("time")).map(InstructionReader::time),
         text(node, "probe"),
         new Instruction(text(node, "id"), task));
   }
@@ -219,18 +224,29 @@ public final class InstructionReader {
     return found.length() <= most ? found : found.substring(0, most) + " ...";
   }
 
-  private static Instant time(String text) {
+  /** ISO 8601 in UTC, or seconds from the zero of a recording. */
+  private static Instant time(JsonNode value) {
+    Instant time;
     try {
-      Instant time = Instant.parse(text);
-      if (time.isBefore(EARLIEST) || !time.isBefore(LATEST)) {
-        throw new InstructionException(
-            "time: expected a time from 1970 to 2199; found " + shown(text));
-      }
-      return time;
-    } catch (DateTimeParseException e) {
+      time = value.isNumber() ? fromZero(value.decimalValue()) : Instant.parse(value.asText());
+    } catch (DateTimeParseException | ArithmeticException | NumberFormatException e) {
       throw new InstructionException(
-          "time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z; found " + shown(text));
+          "time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found "
+              + shown(value.toString()));
     }
+    if (time.isBefore(EARLIEST) || !time.isBefore(LATEST)) {
+      throw new InstructionException(
+          "time: expected a time from 1970 to 2199; found " + shown(value.toString()));
+    }
+    return time;
+  }
+
+  private static Instant fromZero(BigDecimal seconds) {
+    if (seconds.precision() - seconds.scale() > MOST_DIGITS) {
+      throw new ArithmeticException("more seconds than a time can have");
+    }
+    return Instant.ofEpochMilli(
+        seconds.movePointRight(3).setScale(0, RoundingMode.HALF_EVEN).longValueExact());
   }
 
   private static InstructionException missing(String field, String what) {

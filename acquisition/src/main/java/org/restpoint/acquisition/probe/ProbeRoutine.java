@@ -110,9 +110,24 @@ public final class ProbeRoutine {
     }
   }
 
-  /** Lets time pass: what was due before {@code now} happens, each at its own time. */
+  /**
+   * Lets time pass: what is due at {@code now} or before happens, each at its own time. An instant
+   * before the latest input changes nothing.
+   */
   public void elapse(Instant now) {
-    pass(now);
+    timeKeeper.reach(now);
+    for (Optional<Instant> next = due();
+        next.isPresent() && !next.get().isAfter(now);
+        next = due()) {
+      happen(next.get());
+    }
+  }
+
+  /** No reading will come any more: what an instruction began is given up at its deadline. */
+  public void conclude() {
+    attempt
+        .filter(running -> running.instruction().isPresent())
+        .ifPresent(running -> elapse(running.deadline().plusMillis(1)));
   }
 
   /** When something happens next if nothing comes in before; empty while nothing would. */
@@ -131,11 +146,7 @@ public final class ProbeRoutine {
 
   private Instant pass(Instant time) {
     Instant now = keepTime(time);
-    for (Optional<Instant> next = due();
-        next.isPresent() && !next.get().isAfter(now);
-        next = due()) {
-      happen(next.get());
-    }
+    elapse(now);
     return now;
   }
 

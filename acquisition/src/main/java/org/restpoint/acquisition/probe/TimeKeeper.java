@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
-/** Notices when the clock is put back. */
+/** Notices when the clock is put back: when something comes in that is dated long before. */
 final class TimeKeeper {
 
   /**
@@ -19,6 +19,11 @@ final class TimeKeeper {
   TimeKeeper(ProbeMemory memory) {
     long millis = Math.max(memory.lastIdMillis(), memory.lastNoticeMillis());
     this.latest = millis == Long.MIN_VALUE ? Instant.MIN : Instant.ofEpochMilli(millis);
+  }
+
+  /** Takes note that so much time has passed. */
+  void reach(Instant now) {
+    latest = now.isAfter(latest) ? now : latest;
   }
 
   /** Takes note of the time; gives the latest one so far if it was put back from there. */

@@ -128,6 +128,11 @@ public final class StationRoutine {
     return first;
   }
 
+  /** No reading will come any more: what instructions began is given up at its deadline. */
+  public void conclude() {
+    routines.values().forEach(ProbeRoutine::conclude);
+  }
+
   /** What a probe needs to go on later; empty for a thermometer. */
   public Optional<ProbeMemory> memory(String probe) {
     return Optional.ofNullable(routines.get(probe)).map(ProbeRoutine::memory);

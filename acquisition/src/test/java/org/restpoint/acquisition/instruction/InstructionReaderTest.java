@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.restpoint.acquisition.instruction.InstructionReader.Addressed;
 
 class InstructionReaderTest {
@@ -103,9 +104,12 @@ class InstructionReaderTest {
         "{\"do\":\"soak\",\"minutes\":99999999999} | minutes: expected a whole number from 1 to 10080; found 99999999999",
         "{\"do\":\"soak\",\"minutes\":null}  | minutes: expected a whole number from 1 to 10080; found null",
         "{\"do\":\"soak\",\"hours\":1}       | soak takes do, id, minutes, probe, time; found hours",
-        "{\"do\":\"cancel\",\"time\":\"noon\"} | time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z; found noon",
-        "{\"do\":\"cancel\",\"time\":\"+99999-01-01T00:00:00Z\"} | time: expected a time from 1970 to 2199; found +99999-01-01T00:00:00Z",
-        "{\"do\":\"cancel\",\"time\":\"1969-12-31T23:59:59Z\"} | time: expected a time from 1970 to 2199; found 1969-12-31T23:59:59Z",
+        "{\"do\":\"cancel\",\"time\":\"noon\"} | time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found \"noon\"",
+        "{\"do\":\"cancel\",\"time\":null} | time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found null",
+        "{\"do\":\"cancel\",\"time\":{}} | time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found {}",
+        "{\"do\":\"cancel\",\"time\":-0.001} | time: expected a time from 1970 to 2199; found -0.001",
+        "{\"do\":\"cancel\",\"time\":\"+99999-01-01T00:00:00Z\"} | time: expected a time from 1970 to 2199; found \"+99999-01-01T00:00:00Z\"",
+        "{\"do\":\"cancel\",\"time\":\"1969-12-31T23:59:59Z\"} | time: expected a time from 1970 to 2199; found \"1969-12-31T23:59:59Z\"",
         "[]                                  | expected an instruction as a JSON object, like {\"do\":\"measure\"}; found other JSON",
         "\"measure\"                         | expected an instruction as a JSON object, like {\"do\":\"measure\"}; found other JSON",
         "null                                | expected an instruction as a JSON object, like {\"do\":\"measure\"}; found other JSON",
@@ -131,6 +135,23 @@ class InstructionReaderTest {
         .hasMessageStartingWith(
             "expected an instruction as a JSON object; found text that is not JSON: ")
         .hasMessageContaining(found);
+  }
+
+  @Test
+  void aTimeMayBeSecondsFromTheZeroOfARecording() {
+    assertThat(InstructionReader.read("{\"do\":\"cancel\",\"time\":12.5}").time())
+        .contains(Instant.EPOCH.plusMillis(12_500));
+    assertThat(InstructionReader.read("{\"do\":\"cancel\",\"time\":0}").time())
+        .contains(Instant.EPOCH);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1e400", "1e999999", "1e2147483000", "-1e300", "99999999999999999999"})
+  void aTimeBeyondAllTimesIsRefused(String seconds) {
+    assertThatThrownBy(
+            () -> InstructionReader.read("{\"do\":\"cancel\",\"time\":%s}".formatted(seconds)))
+        .isInstanceOf(InstructionException.class)
+        .hasMessageStartingWith("time: expected ");
   }
 
   @Test

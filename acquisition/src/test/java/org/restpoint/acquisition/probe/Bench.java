@@ -161,6 +161,11 @@ final class Bench implements Output {
     return this;
   }
 
+  Bench conclude() {
+    routine.conclude();
+    return this;
+  }
+
   /** Lets time pass without telling the routine. */
   Bench meanwhile(Duration span) {
     now = now.plus(span);

@@ -99,6 +99,15 @@ class MeasureTest {
   }
 
   @Test
+  void whenNoReadingWillComeAnyMoreTheWaitIsGivenUp() {
+    Bench bench = calibrated().tell("{\"do\":\"measure\"}").restless(10).conclude();
+    assertThat(bench.result().outcome()).isEqualTo(Outcome.UNSETTLED);
+    assertThat(bench.result().elapsedSeconds()).isEqualTo(60);
+    int said = bench.said().size();
+    assertThat(bench.conclude().said()).hasSize(said);
+  }
+
+  @Test
   void readingsAtOrBeforeTheInstructionDoNotCount() {
     Bench bench = Bench.of(Setup.nitrate()).read(10, 200).tell("calibrate", "low");
     bench.readAfterMillis(0, 200).read(2, 200);

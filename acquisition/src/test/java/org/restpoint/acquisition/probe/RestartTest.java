@@ -126,9 +126,17 @@ class RestartTest {
   @Test
   void aClockPutBackLeavesASoakAsLongAsItWas() {
     Bench bench = calibrated().tell("{\"do\":\"soak\",\"minutes\":20}").pass(Duration.ofMinutes(5));
-    bench.pass(Duration.ofHours(-3));
-    assertThat(bench.state().nextStep()).contains("until 2026-04-02T11:20:06Z");
+    bench.meanwhile(Duration.ofHours(-3)).read(1, 200);
+    assertThat(bench.state().nextStep()).contains("until 2026-04-02T11:20:07Z");
     assertThat(bench.pass(Duration.ofMinutes(15)).state().state()).isEqualTo("ready");
+  }
+
+  @Test
+  void lettingAnEarlierTimePassChangesNothing() {
+    Bench bench = calibrated().tell("{\"do\":\"measure\"}").restless(10).forgetWhatWasSaid();
+    bench.pass(Duration.ofHours(-1)).meanwhile(Duration.ofHours(1)).read(3, bench.millivolts(11));
+    assertThat(bench.all(Notice.class)).isEmpty();
+    assertThat(bench.result().readings()).isEqualTo(13);
   }
 
   @Test
