@@ -31,6 +31,22 @@ public final class InstructionReader {
   /** How long an electrode soaks unless told: first thing in the morning, common practice. */
   private static final Duration SOAK = Duration.ofMinutes(20);
 
+  /** Longer than any instruction a person writes; what is longer is not read at all. */
+  private static final int MOST_CHARACTERS = 65_536;
+
+  /** A sample's record is a form, not a library; it is written again inside of results. */
+  private static final int DEEPEST_SAMPLE = 8;
+
+  private static final int MOST_SHOWN = 60;
+
+  private static final int MOST_EXPLAINED = 300;
+
+  /** Seconds have no more before the point; so a number like 1e999999 is not written out. */
+  private static final int MOST_DIGITS = 15;
+
+  private static final Instant EARLIEST = Instant.parse("1970-01-01T00:00:00Z");
+  private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
+
   private static final Set<String> EVERYWHERE = Set.of("id", "time", "probe", "do");
 
   private InstructionReader() {}
@@ -59,7 +75,7 @@ public final class InstructionReader {
           case "cancel" -> only(node, word, Set.of(), new Instruction.Cancel());
           default ->
               throw new InstructionException(
-                  "do: expected an instruction (%s); found %s".formatted(words(), word));
+                  "do: expected an instruction (%s); found %s".formatted(words(), shown(word)));
         };
     return new Addressed(
         Optional.ofNullable(node.get("time")).map(InstructionReader::time),
@@ -68,6 +84,15 @@ public final class InstructionReader {
   }
 
   private static ObjectNode object(String json) {
+    if (json.length() > MOST_CHARACTERS) {
+      throw new InstructionException(
+          "expected an instruction of at most %d characters; found %d"
+              .formatted(MOST_CHARACTERS, json.length()));
+    }
+    if (json.isBlank()) {
+      throw new InstructionException(
+          "expected an instruction as a JSON object, like {\"do\":\"measure\"}; found nothing");
+    }
     try {
       if (EventJson.mapper().readTree(json) instanceof ObjectNode node) {
         return node;
@@ -75,7 +100,7 @@ public final class InstructionReader {
     } catch (JsonProcessingException e) {
       throw new InstructionException(
           "expected an instruction as a JSON object; found text that is not JSON: "
-              + e.getOriginalMessage());
+              + shown(e.getOriginalMessage(), MOST_EXPLAINED));
     }
     throw new InstructionException(
         "expected an instruction as a JSON object, like {\"do\":\"measure\"}; found other JSON");
@@ -94,22 +119,44 @@ public final class InstructionReader {
       return new Instruction.Measure(Optional.empty());
     }
     if (sample instanceof ObjectNode record) {
+      if (isDeeperThan(DEEPEST_SAMPLE, record)) {
+        throw new InstructionException(
+            "sample: expected a record nested at most %d deep; found a deeper one"
+                .formatted(DEEPEST_SAMPLE));
+      }
       return new Instruction.Measure(Optional.of(record));
     }
-    if (sample.isTextual()) {
+    if (isShortText(sample)) {
       ObjectNode record = EventJson.mapper().createObjectNode();
       record.put("number", sample.textValue());
       return new Instruction.Measure(Optional.of(record));
     }
     throw new InstructionException(
-        "sample: expected a sample number in quotes or a record in braces; found " + sample);
+        "sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found "
+            + shown(sample.toString()));
+  }
+
+  private static boolean isDeeperThan(int levels, JsonNode node) {
+    if (!node.isContainerNode()) {
+      return false;
+    }
+    if (levels == 0) {
+      return true;
+    }
+    for (JsonNode child : node) {
+      if (isDeeperThan(levels - 1, child)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Task verify(ObjectNode node) {
     only(node, "verify", Set.of("role", "standard"), node);
     String role = text(node, "role").orElse("check-standard");
     if (!role.equals("check-standard")) {
-      throw new InstructionException("role: expected check-standard; found %s".formatted(role));
+      throw new InstructionException(
+          "role: expected check-standard; found %s".formatted(shown(role)));
     }
     return new Instruction.Verify(
         text(node, "standard")
@@ -123,9 +170,12 @@ public final class InstructionReader {
     if (minutes == null) {
       return new Instruction.Soak(SOAK);
     }
-    if (!minutes.canConvertToInt() || minutes.intValue() < 1 || minutes.intValue() > 7 * 24 * 60) {
+    if (!minutes.canConvertToExactIntegral()
+        || !minutes.canConvertToInt()
+        || minutes.intValue() < 1
+        || minutes.intValue() > 7 * 24 * 60) {
       throw new InstructionException(
-          "minutes: expected a whole number from 1 to 10080; found " + minutes);
+          "minutes: expected a whole number from 1 to 10080; found " + shown(minutes.toString()));
     }
     return new Instruction.Soak(Duration.ofMinutes(minutes.intValue()));
   }
@@ -146,7 +196,7 @@ public final class InstructionReader {
     known.addAll(fields);
     throw new InstructionException(
         "%s takes %s; found %s"
-            .formatted(word, String.join(", ", known), String.join(", ", unknown)));
+            .formatted(word, String.join(", ", known), shown(String.join(", ", unknown))));
   }
 
   private static Optional<String> text(ObjectNode node, String field) {
@@ -154,26 +204,49 @@ public final class InstructionReader {
     if (value == null) {
       return Optional.empty();
     }
-    if (!value.isTextual() || value.textValue().isBlank() || value.textValue().length() > 200) {
+    if (!isShortText(value)) {
       throw new InstructionException(
-          "%s: expected text in quotes, 1 to 200 characters; found %s".formatted(field, value));
+          "%s: expected text in quotes, 1 to 200 characters; found %s"
+              .formatted(field, shown(value.toString())));
     }
     return Optional.of(value.textValue());
   }
 
+  private static boolean isShortText(JsonNode value) {
+    return value.isTextual() && !value.textValue().isBlank() && value.textValue().length() <= 200;
+  }
+
+  private static String shown(String found) {
+    return shown(found, MOST_SHOWN);
+  }
+
+  private static String shown(String found, int most) {
+    return found.length() <= most ? found : found.substring(0, most) + " ...";
+  }
+
   /** ISO 8601 in UTC, or seconds from the zero of a recording. */
   private static Instant time(JsonNode value) {
+    Instant time;
     try {
-      if (value.isNumber()) {
-        BigDecimal millis = value.decimalValue().movePointRight(3);
-        return Instant.ofEpochMilli(millis.setScale(0, RoundingMode.HALF_EVEN).longValueExact());
-      }
-      return Instant.parse(value.asText());
-    } catch (DateTimeParseException | ArithmeticException e) {
+      time = value.isNumber() ? fromZero(value.decimalValue()) : Instant.parse(value.asText());
+    } catch (DateTimeParseException | ArithmeticException | NumberFormatException e) {
       throw new InstructionException(
           "time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found "
-              + value);
+              + shown(value.toString()));
     }
+    if (time.isBefore(EARLIEST) || !time.isBefore(LATEST)) {
+      throw new InstructionException(
+          "time: expected a time from 1970 to 2199; found " + shown(value.toString()));
+    }
+    return time;
+  }
+
+  private static Instant fromZero(BigDecimal seconds) {
+    if (seconds.precision() - seconds.scale() > MOST_DIGITS) {
+      throw new ArithmeticException("more seconds than a time can have");
+    }
+    return Instant.ofEpochMilli(
+        seconds.movePointRight(3).setScale(0, RoundingMode.HALF_EVEN).longValueExact());
   }
 
   private static InstructionException missing(String field, String what) {

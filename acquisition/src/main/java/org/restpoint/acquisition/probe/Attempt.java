@@ -15,14 +15,21 @@ final class Attempt {
 
   private static final Duration PROGRESS_EVERY = Duration.ofSeconds(1);
 
+  /**
+   * No electrode gives a kilovolt. What claims more is taken as that much, so that sums of squares
+   * stay finite; at rest it is refused as beyond any solution.
+   */
+  private static final double MOST_MILLIVOLTS = 1e6;
+
   private final Purpose purpose;
   private final Instant start;
   private final Instant countsFrom;
   private final Optional<Instruction> instruction;
   private final Duration limit;
+  private final Instant deadline;
   private final Settling settling;
   private Optional<Instant> lastReading = Optional.empty();
-  private Optional<Instant> lastProgress = Optional.empty();
+  private Instant lastProgress;
   private Temperature temperature =
       new Temperature.Missing("no reading has come", "Look whether the probe is connected.");
 
@@ -32,52 +39,78 @@ final class Attempt {
       Instant countsFrom,
       Optional<Instruction> instruction,
       RestRule rule,
-      SettleLimits limits) {
+      SettleLimits limits,
+      Duration limit) {
     this.purpose = purpose;
     this.start = start;
     this.countsFrom = countsFrom;
     this.instruction = instruction;
-    this.limit = limits.giveUpAfter();
-    this.settling = new Settling(rule, limits, nanos(start));
+    this.limit = limit;
+    this.deadline = start.plus(limits.giveUpAfter());
+    this.lastProgress = start;
+    this.settling = new Settling(rule, limits, 0);
   }
 
   /** Begins on an instruction: the readings after it count. */
   static Attempt onInstruction(
       Purpose purpose, Instant start, Instruction instruction, RestRule rule, SettleLimits limits) {
-    return new Attempt(purpose, start, start.plusMillis(1), Optional.of(instruction), rule, limits);
+    return new Attempt(
+        purpose,
+        start,
+        start.plusMillis(1),
+        Optional.of(instruction),
+        rule,
+        limits,
+        limits.giveUpAfter());
   }
 
-  /** Begins in the stream: a reading at the very beginning counts. */
-  static Attempt inStream(Instant start, RestRule rule, SettleLimits limits) {
-    return new Attempt(new Purpose.OfStream(), start, start, Optional.empty(), rule, limits);
+  /**
+   * Begins in the stream: a reading at the very beginning counts.
+   *
+   * @param limit how long it may take, as a person is told
+   */
+  static Attempt inStream(Instant start, RestRule rule, SettleLimits limits, Duration limit) {
+    return new Attempt(new Purpose.OfStream(), start, start, Optional.empty(), rule, limits, limit);
   }
 
-  /** Nanoseconds since 1970, for the rules of rest. */
-  static long nanos(Instant time) {
-    return Math.addExact(Math.multiplyExact(time.getEpochSecond(), 1_000_000_000L), time.getNano());
+  /** The same anew after the clock was put back; in the stream the next one begins by itself. */
+  Optional<Attempt> again(Instant now, RestRule rule, SettleLimits limits) {
+    return instruction.map(given -> onInstruction(purpose, now, given, rule, limits));
   }
 
+  /** Takes a reading; one that is older than the one before it counts as of the same instant. */
   Settling.Stage accept(Instant time, double millivolts, Temperature now) {
     if (time.isBefore(countsFrom)) {
-      return Settling.Stage.WAITING;
+      return settling.stage();
     }
-    Settling.Stage stage = settling.accept(nanos(time), millivolts);
+    Instant inOrder = lastReading.filter(last -> last.isAfter(time)).orElse(time);
+    double bounded = Math.max(-MOST_MILLIVOLTS, Math.min(MOST_MILLIVOLTS, millivolts));
+    Settling.Stage stage = settling.accept(nanos(inOrder), bounded);
     if (stage != Settling.Stage.GIVEN_UP) {
       temperature = now;
-      lastReading = Optional.of(time);
+      lastReading = Optional.of(inOrder);
     }
     return stage;
   }
 
-  Settling.Stage elapse(Instant time) {
-    return settling.elapse(nanos(time));
+  /** Gives up: its time is over. */
+  void giveUp() {
+    settling.elapse(settling.deadlineNanos() + 1);
+  }
+
+  /** Nanoseconds since its beginning. */
+  private long nanos(Instant time) {
+    return Duration.between(start, time).toNanos();
+  }
+
+  /** When it began. */
+  Instant start() {
+    return start;
   }
 
   /** The last instant at which a reading is still taken. */
   Instant deadline() {
-    long nanos = settling.deadlineNanos();
-    return Instant.ofEpochSecond(
-        Math.floorDiv(nanos, 1_000_000_000L), Math.floorMod(nanos, 1_000_000_000L));
+    return deadline;
   }
 
   /** How long it may take. */
@@ -101,17 +134,15 @@ final class Attempt {
     return temperature;
   }
 
-  Optional<Instant> lastReading() {
-    return lastReading;
-  }
-
-  /** What to tell of its progress, if a second has gone by since it was told last. */
+  /**
+   * What to tell of its progress, if a second has gone by since it began or was told last: so two
+   * attempts one after the other tell no more than once a second either.
+   */
   Optional<Progress> progress(String station, String probe, Instant time) {
-    boolean due = lastProgress.map(last -> !time.isBefore(last.plus(PROGRESS_EVERY))).orElse(true);
-    if (!due || settling.taken() == 0) {
+    if (settling.taken() == 0 || time.isBefore(lastProgress.plus(PROGRESS_EVERY))) {
       return Optional.empty();
     }
-    lastProgress = Optional.of(time);
+    lastProgress = time;
     RestProgress seen = settling.progress();
     return Optional.of(
         new Progress(

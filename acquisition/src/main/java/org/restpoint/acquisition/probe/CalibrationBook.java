@@ -19,23 +19,40 @@ import org.restpoint.stability.calibration.StandardPoint;
  * A probe's calibrations: the one in force, and the round of standards being read.
  *
  * <p>A round begins with the first standard after a sample; a standard read twice in a round counts
- * with its last reading. After each standard the round is judged: one standard sets the offset, two
- * or more the slope as well. A refused round leaves the calibration in force where it is, but no
- * sample is read until the round stands.
+ * with its last reading, and one older than a calibration is valid for counts no more. After each
+ * standard the round is judged: one standard sets the offset, two or more the slope as well. A
+ * refused round leaves the calibration in force where it is, but no sample is read until the round
+ * stands.
  */
 final class CalibrationBook {
 
   private final ProbeSettings settings;
   private Optional<InForce> inForce;
   private final List<StandardPoint> round;
+  private final Optional<String> otherAnalyte;
   private List<Reason> refused;
+  private Optional<String> standardAgain;
 
   CalibrationBook(ProbeSettings settings, ProbeMemory memory) {
     this.settings = settings;
     this.inForce = memory.inForce();
     this.round = new ArrayList<>(memory.round());
-    this.round.removeIf(point -> !isStillDefined(point));
     this.refused = memory.refused();
+    this.standardAgain = memory.standardAgain().filter(settings.standards()::containsKey);
+    this.otherAnalyte =
+        memory.analyte().filter(analyte -> !analyte.equals(settings.analyte().name()));
+    if (otherAnalyte.isPresent()) {
+      inForce = Optional.empty();
+      round.clear();
+      refused = List.of();
+      standardAgain = Optional.empty();
+    }
+    round.removeIf(point -> !isStillDefined(point));
+  }
+
+  /** The ion its calibrations were of before the station file was changed to another one. */
+  Optional<String> otherAnalyte() {
+    return otherAnalyte;
   }
 
   /** Whether the station file still means the same solution by the point's standard. */
@@ -56,6 +73,11 @@ final class CalibrationBook {
     return refused;
   }
 
+  /** The standard whose reading was refused, while the round does not stand. */
+  Optional<String> standardAgain() {
+    return standardAgain;
+  }
+
   /** A sample is read: the next standard begins a new round. */
   void endRound() {
     round.clear();
@@ -64,6 +86,8 @@ final class CalibrationBook {
   /** A standard came to rest. */
   Calibration settled(String id, StandardPoint point) {
     round.removeIf(earlier -> earlier.standard().equals(point.standard()));
+    round.removeIf(
+        earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
     round.add(point);
     Optional<CalibrationLine> lastSlope =
         inForce
@@ -72,6 +96,7 @@ final class CalibrationBook {
     CalibrationOutcome outcome =
         new Calibrator(settings.analyte().charge(), settings.slopeLimits()).judge(round, lastSlope);
     refused = outcome.reasons();
+    standardAgain = outcome.accepted() ? Optional.empty() : Optional.of(point.standard());
     if (outcome.accepted()) {
       inForce = Optional.of(putInForce(id, point.time(), outcome));
     }
@@ -79,8 +104,14 @@ final class CalibrationBook {
   }
 
   /** A standard could not be read. */
-  Calibration failed(String id, Instant time, Reason reason) {
-    refused = List.of(reason);
+  Calibration failed(String id, Instant time, Standard standard, Reason reason) {
+    refused =
+        List.of(
+            new Reason(
+                reason.code(),
+                "standard %s: %s".formatted(standard.name(), reason.text()),
+                reason.remedy()));
+    standardAgain = Optional.of(standard.name());
     return event(
         id,
         time,

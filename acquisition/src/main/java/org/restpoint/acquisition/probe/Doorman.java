@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.probe;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -126,7 +127,7 @@ final class Doorman {
     if (inForce.get().slopeBasis() == SlopeBasis.IDEAL) {
       flags.add("ideal-slope");
     }
-    if (inForce.get().since().plus(settings.calibrate().validFor()).isBefore(time)) {
+    if (isOlder(inForce.get(), settings.calibrate().validFor(), time)) {
       flags.add("calibration-old");
     }
     if (purpose instanceof Purpose.OfSample && standardDue(time, samplesSinceStandard)) {
@@ -144,9 +145,17 @@ final class Doorman {
     if (every instanceof Calibrate.Every.Span span) {
       return calibrations
           .inForce()
-          .map(calibration -> calibration.since().plus(span.span()).isBefore(time))
+          .map(calibration -> isOlder(calibration, span.span(), time))
           .orElse(true);
     }
     return false;
+  }
+
+  /**
+   * Whether a calibration is older than it may be. One from later than now is taken for it: the
+   * clock was put back and its age is not known.
+   */
+  private static boolean isOlder(InForce calibration, Duration span, Instant time) {
+    return calibration.since().plus(span).isBefore(time) || calibration.since().isAfter(time);
   }
 }

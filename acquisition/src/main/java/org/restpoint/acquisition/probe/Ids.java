@@ -6,8 +6,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /**
- * Ids that a replay gives again: the probe's name and the time, and a count where two things happen
- * in one millisecond or the clock was put back.
+ * Ids that a replay gives again: the probe's name, the time, what it is where that needs saying,
+ * and a count where two things happen in one millisecond or the clock was put back. The name comes
+ * first and the time has a point in it, which no name has, so the ids of two probes never meet.
  */
 final class Ids {
 
@@ -15,11 +16,21 @@ final class Ids {
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss.SSS'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
   private final String probe;
+  private final String kind;
   private long lastMillis;
   private int count;
 
-  Ids(String probe, long lastMillis, int count) {
+  /**
+   * Ids that go on.
+   *
+   * @param probe the probe's name
+   * @param kind what stands behind the time: nothing, or a word with a hyphen before it
+   * @param lastMillis the time of the id given last
+   * @param count how many ids bear it
+   */
+  Ids(String probe, String kind, long lastMillis, int count) {
     this.probe = probe;
+    this.kind = kind;
     this.lastMillis = lastMillis;
     this.count = count;
   }
@@ -32,7 +43,7 @@ final class Ids {
     } else {
       count++;
     }
-    String id = probe + "-" + TIME.format(Instant.ofEpochMilli(lastMillis));
+    String id = probe + "-" + TIME.format(Instant.ofEpochMilli(lastMillis)) + kind;
     return count == 1 ? id : id + "-" + count;
   }
 

@@ -3,6 +3,8 @@ package org.restpoint.acquisition.probe;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.SettleLimits;
 
@@ -12,26 +14,32 @@ final class IntervalStream implements Stream {
   private final Duration interval;
   private final ProbeSettings settings;
   private final SettleLimits limits;
+  private final Duration told;
   private Optional<Instant> next;
 
-  IntervalStream(ProbeSettings settings, Duration interval, Optional<Instant> next) {
+  IntervalStream(ProbeSettings settings, Duration interval, Optional<InStream> before) {
     this.settings = settings;
     this.interval = interval;
-    this.next = next;
+    this.next = before.flatMap(InStream::next);
     Duration longest = interval.minusMillis(1);
     Duration giveUp = settings.limits().giveUpAfter();
-    this.limits =
-        new SettleLimits(
-            settings.limits().notBefore(), giveUp.compareTo(longest) < 0 ? giveUp : longest);
+    boolean shorter = giveUp.compareTo(longest) <= 0;
+    this.limits = new SettleLimits(settings.limits().notBefore(), shorter ? giveUp : longest);
+    this.told = shorter ? giveUp : interval;
   }
 
+  /** An interval that has had its result is not begun again; a far one is from a wrong clock. */
   @Override
-  public Optional<Instant> begin(Instant now) {
-    Optional<Instant> missed = next.filter(start -> !start.plus(interval).isAfter(now));
+  public Optional<Gap> begin(Instant now) {
     long length = interval.toMillis();
-    long upTo = Math.floorDiv(now.toEpochMilli() + length - 1, length) * length;
-    next = Optional.of(Instant.ofEpochMilli(upTo));
-    return missed;
+    Instant upTo =
+        Instant.ofEpochMilli(Math.floorDiv(now.toEpochMilli() + length - 1, length) * length);
+    Optional<Gap> gap =
+        next.filter(start -> start.isBefore(upTo)).map(start -> new Gap(start, upTo));
+    next =
+        next.filter(start -> start.isAfter(upTo) && !start.isAfter(upTo.plus(interval)))
+            .or(() -> Optional.of(upTo));
+    return gap;
   }
 
   @Override
@@ -50,12 +58,12 @@ final class IntervalStream implements Stream {
     return away
         ? new Happening(Optional.empty(), Optional.of(inMaintenance()))
         : new Happening(
-            Optional.of(Attempt.inStream(time, settings.rule(), limits)), Optional.empty());
+            Optional.of(Attempt.inStream(time, settings.rule(), limits, told)), Optional.empty());
   }
 
   @Override
-  public void ended(Attempt attempt) {
-    // The next interval begins by the clock.
+  public InStream memory() {
+    return new InStream(next, OptionalDouble.empty(), 0, false);
   }
 
   static Reason inMaintenance() {

@@ -1,10 +1,14 @@
 package org.restpoint.acquisition.probe;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.restpoint.acquisition.event.State;
+import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.config.station.Routine;
+import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
+import org.restpoint.stability.calibration.StandardPoint;
 
 /** Says in plain words what a probe is doing and what the person or the rig does next. */
 final class NextStep {
@@ -30,8 +34,7 @@ final class NextStep {
       return state(
           time,
           "soaking",
-          "Leave the electrode in its soaking solution for %s, until %s."
-              .formatted(Words.span(Duration.between(time, soakUntil.get())), soakUntil.get()));
+          "Leave the electrode in its soaking solution until %s.".formatted(soakUntil.get()));
     }
     if (!calibrations.refused().isEmpty()) {
       return state(
@@ -65,13 +68,36 @@ final class NextStep {
               + " calibrate standard="
               + standardToRead());
     }
-    return state(
-        time,
-        "ready",
-        "Rinse and blot (never wipe), put the electrode into the sample, then: measure");
+    String measure = "put the electrode into the sample, then: measure";
+    Optional<String> unread = unreadStandard();
+    if (unread.isPresent()) {
+      return state(
+          time,
+          "ready",
+          "Rinse and blot (never wipe), put the electrode into standard %s, then: calibrate standard=%s"
+                  .formatted(unread.get(), unread.get())
+              + " - or go on: "
+              + measure);
+    }
+    return state(time, "ready", "Rinse and blot (never wipe), " + measure);
+  }
+
+  /** The next standard of a round that means to draw a line and has not read all of them. */
+  private Optional<String> unreadStandard() {
+    Set<String> read =
+        calibrations.round().stream().map(StandardPoint::standard).collect(Collectors.toSet());
+    boolean ideal =
+        calibrations.inForce().map(InForce::slopeBasis).equals(Optional.of(SlopeBasis.IDEAL));
+    return settings.calibrate().standards().stream()
+        .filter(standard -> read.size() > 1 || (ideal && !read.isEmpty()))
+        .filter(standard -> !read.contains(standard))
+        .findFirst();
   }
 
   private String standardToRead() {
+    if (calibrations.standardAgain().isPresent()) {
+      return calibrations.standardAgain().get();
+    }
     if (calibrations.refused().isEmpty()
         && calibrations.inForce().isPresent()
         && settings.calibrate().restandardize().isPresent()) {

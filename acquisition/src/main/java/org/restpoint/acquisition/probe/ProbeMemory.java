@@ -14,35 +14,52 @@ import org.restpoint.stability.calibration.StandardPoint;
  *
  * @param lastIdMillis time of the id given last, ms since 1970
  * @param lastIdCount how many ids bear that time
+ * @param lastNoticeMillis time of the notice given last, ms since 1970
+ * @param lastNoticeCount how many notices bear that time
+ * @param analyte the ion that its calibrations are of; empty before the first beginning
  * @param inForce the calibration in force
  * @param round the standards read since the last sample, newest last
  * @param refused why the round does not stand; until it does no sample is read
+ * @param standardAgain the standard whose reading was refused
  * @param samplesSinceStandard samples read since the last standard
  * @param soakUntil until when the electrode soaks
  * @param away whether a stream's electrode is out of the stream
- * @param streamFrom the beginning of the next interval of a stream
+ * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
  */
 public record ProbeMemory(
     long lastIdMillis,
     int lastIdCount,
+    long lastNoticeMillis,
+    int lastNoticeCount,
+    Optional<String> analyte,
     Optional<InForce> inForce,
     List<StandardPoint> round,
     List<Reason> refused,
+    Optional<String> standardAgain,
     int samplesSinceStandard,
     Optional<Instant> soakUntil,
     boolean away,
-    Optional<Instant> streamFrom,
+    Optional<InStream> stream,
     Optional<String> underway) {
+
+  public ProbeMemory {
+    round = List.copyOf(round);
+    refused = List.copyOf(refused);
+  }
 
   /** A probe never seen before. */
   public static ProbeMemory blank() {
     return new ProbeMemory(
         Long.MIN_VALUE,
         0,
+        Long.MIN_VALUE,
+        0,
+        Optional.empty(),
         Optional.empty(),
         List.of(),
         List.of(),
+        Optional.empty(),
         0,
         Optional.empty(),
         false,
@@ -70,4 +87,24 @@ public record ProbeMemory(
       OptionalDouble residualMillivolts,
       OptionalDouble lowestMolesPerLitre,
       OptionalDouble highestMolesPerLitre) {}
+
+  /**
+   * Where a stream stands.
+   *
+   * @param next the beginning of the first interval without a result; empty where results come at
+   *     rest
+   * @param restMillivolts where the potential rests
+   * @param readingsOutside readings in a row that lay outside the rest band
+   * @param gapTold whether a silence that still lasts has been told
+   */
+  public record InStream(
+      Optional<Instant> next, OptionalDouble restMillivolts, int readingsOutside, boolean gapTold) {
+
+    /** The same with results missing from {@code start} on, where intervals are kept. */
+    InStream from(Optional<Instant> start) {
+      return next.isPresent() && start.isPresent()
+          ? new InStream(start, restMillivolts, readingsOutside, gapTold)
+          : this;
+    }
+  }
 }

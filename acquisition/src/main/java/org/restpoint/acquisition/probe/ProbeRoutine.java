@@ -1,102 +1,101 @@
 package org.restpoint.acquisition.probe;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import org.restpoint.acquisition.event.Answer;
-import org.restpoint.acquisition.event.Answer.Verdict;
 import org.restpoint.acquisition.event.Event;
-import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Doorman.Admission;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
-import org.restpoint.stability.calibration.StandardPoint;
-import org.restpoint.stability.rest.RestingPotential;
 import org.restpoint.stability.rest.Settling;
 
 /**
  * The routine of one probe. Readings, instructions and the passing of time go in, in the order of
  * their times; events and answers come out. It holds no clock: the same input gives the same
- * output, live or replayed, and {@link #memory()} is all it needs to go on after a restart.
+ * output, live or replayed, however often {@link #elapse} is called in between, and {@link
+ * #memory()} is all it needs to go on after a restart. Times are taken to the millisecond.
  */
 public final class ProbeRoutine {
 
   private final ProbeSettings settings;
-  private final Output output;
-  private final Ids ids;
-  private final Ids noticeIds;
+  private final Voice voice;
   private final CalibrationBook calibrations;
-  private final ResultMaker results;
   private final Doorman doorman;
+  private final Reckoning reckoning;
   private final NextStep nextStep;
   private final Stream stream;
+  private final TimeKeeper timeKeeper;
   private final Optional<String> interrupted;
   private Optional<Attempt> attempt = Optional.empty();
   private Optional<Instant> soakUntil;
   private boolean away;
-  private int samplesSinceStandard;
 
   /** A routine that goes on from where {@code memory} was taken. */
   public ProbeRoutine(ProbeSettings settings, ProbeMemory memory, Output output) {
+    String probe = settings.probe();
     this.settings = settings;
-    this.output = output;
-    this.ids = new Ids(settings.probe(), memory.lastIdMillis(), memory.lastIdCount());
-    this.noticeIds = new Ids(settings.probe() + "-notice", memory.lastIdMillis(), 0);
+    this.voice =
+        new Voice(
+            settings,
+            output,
+            new Ids(probe, "-notice", memory.lastNoticeMillis(), memory.lastNoticeCount()));
     this.calibrations = new CalibrationBook(settings, memory);
-    this.results = new ResultMaker(settings);
     this.doorman = new Doorman(settings, calibrations);
+    this.reckoning = new Reckoning(settings, calibrations, doorman, memory);
     this.nextStep = new NextStep(settings, calibrations);
-    this.stream = Stream.of(settings, memory.streamFrom());
+    this.stream = Stream.of(settings, memory.stream());
+    this.timeKeeper = new TimeKeeper(memory);
     this.soakUntil = memory.soakUntil();
-    this.samplesSinceStandard = memory.samplesSinceStandard();
-    this.away = memory.away();
+    this.away = memory.away() && isInStream();
     this.interrupted = memory.underway();
   }
 
+  private boolean isInStream() {
+    return !(settings.routine() instanceof Routine.Instructed);
+  }
+
   /** Begins, or goes on after a restart. */
-  public void begin(Instant now) {
-    interrupted.ifPresent(
-        what ->
-            notice(
-                now,
-                "interrupted",
-                "%s was cut short when the service stopped".formatted(what),
-                "Give the instruction again."));
-    stream
-        .begin(now)
+  public void begin(Instant start) {
+    Instant now = keepTime(start);
+    calibrations
+        .otherAnalyte()
         .ifPresent(
-            from ->
-                notice(
-                    now,
-                    "gap",
-                    "no results from %s to %s: the service was not running".formatted(from, now),
-                    ""));
+            before ->
+                voice.notice(now, Interruptions.otherAnalyte(before, settings.analyte().name())));
+    interrupted.ifPresent(what -> voice.notice(now, Interruptions.stopped(what)));
+    stream.begin(now).ifPresent(gap -> voice.notice(now, Interruptions.gap(gap)));
+    soakUntil = soakUntil.filter(end -> end.isAfter(now));
     tellState(now);
   }
 
   /** All it needs to go on later. */
   public ProbeMemory memory() {
+    Optional<Instruction> underway = attempt.flatMap(Attempt::instruction);
+    Optional<Instant> unfinished =
+        attempt.filter(a -> a.instruction().isEmpty()).map(Attempt::start);
     return new ProbeMemory(
-        ids.lastMillis(),
-        ids.count(),
+        reckoning.ids().lastMillis(),
+        reckoning.ids().count(),
+        voice.noticeIds().lastMillis(),
+        voice.noticeIds().count(),
+        Optional.of(settings.analyte().name()),
         calibrations.inForce(),
         calibrations.round(),
         calibrations.refused(),
-        samplesSinceStandard,
+        calibrations.standardAgain(),
+        reckoning.samplesSinceStandard(),
         soakUntil,
         away,
-        stream.due(),
-        attempt.flatMap(Attempt::instruction).map(instruction -> instruction.task().word()));
+        Optional.of(stream.memory().from(unfinished)),
+        underway.map(instruction -> instruction.task().word()));
   }
 
   /** Takes a reading. */
   public void reading(Instant time, double millivolts, Temperature temperature) {
-    elapse(time);
-    Optional<Attempt> begun = stream.reading(time, millivolts, away || attempt.isPresent());
+    Instant now = pass(time);
+    Optional<Attempt> begun = stream.reading(now, millivolts, away || attempt.isPresent());
     if (attempt.isEmpty()) {
       attempt = begun;
     }
@@ -104,17 +103,23 @@ public final class ProbeRoutine {
       return;
     }
     Attempt current = attempt.get();
-    Settling.Stage stage = current.accept(time, millivolts, temperature);
-    current.progress(settings.station(), settings.probe(), time).ifPresent(output::event);
+    Settling.Stage stage = current.accept(now, millivolts, temperature);
+    current.progress(settings.station(), settings.probe(), now).ifPresent(voice::event);
     if (stage == Settling.Stage.AT_REST) {
-      finish(time, current);
+      finish(now, current);
     }
   }
 
-  /** Lets time pass: what was due before {@code now} happens, each at its own time. */
+  /**
+   * Lets time pass: what is due at {@code now} or before happens, each at its own time. An instant
+   * before the latest input changes nothing.
+   */
   public void elapse(Instant now) {
-    for (Optional<Instant> due = due(now); due.isPresent(); due = due(now)) {
-      happen(due.get());
+    timeKeeper.reach(now);
+    for (Optional<Instant> next = due();
+        next.isPresent() && !next.get().isAfter(now);
+        next = due()) {
+      happen(next.get());
     }
   }
 
@@ -125,24 +130,32 @@ public final class ProbeRoutine {
         .ifPresent(running -> elapse(running.deadline().plusMillis(1)));
   }
 
-  private Optional<Instant> due(Instant now) {
-    Optional<Instant> next = Optional.empty();
-    if (attempt.isPresent() && attempt.get().deadline().isBefore(now)) {
-      next = Optional.of(attempt.get().deadline());
-    }
-    next = earlier(next, soakUntil.filter(end -> !end.isAfter(now)));
-    return earlier(next, stream.due().filter(start -> !start.isAfter(now)));
+  /** When something happens next if nothing comes in before; empty while nothing would. */
+  public Optional<Instant> due() {
+    return earlier(givingUp(), earlier(soakUntil, stream.due()));
+  }
+
+  /** An attempt is given up just after its deadline: a reading at the deadline still counts. */
+  private Optional<Instant> givingUp() {
+    return attempt.map(current -> current.deadline().plusMillis(1));
   }
 
   private static Optional<Instant> earlier(Optional<Instant> a, Optional<Instant> b) {
     return a.isEmpty() || (b.isPresent() && b.get().isBefore(a.get())) ? b : a;
   }
 
+  private Instant pass(Instant time) {
+    Instant now = keepTime(time);
+    elapse(now);
+    return now;
+  }
+
   private void happen(Instant time) {
-    if (attempt.isPresent() && !attempt.get().deadline().isAfter(time)) {
-      attempt.get().elapse(time.plusMillis(1));
-      finish(time, attempt.get());
-    } else if (soakUntil.isPresent() && !soakUntil.get().isAfter(time)) {
+    if (givingUp().equals(Optional.of(time))) {
+      Attempt over = attempt.orElseThrow();
+      over.giveUp();
+      finish(over.deadline(), over);
+    } else if (soakUntil.equals(Optional.of(time))) {
       soakUntil = Optional.empty();
       tellState(time);
     } else {
@@ -152,46 +165,69 @@ public final class ProbeRoutine {
 
   private void dueInStream(Instant time) {
     Stream.Happening happening = stream.happen(time, away);
+    if (happening.missing().isPresent()) {
+      attempt = attempt.filter(current -> current.instruction().isPresent());
+      missing(time, happening.missing().get());
+    }
     if (attempt.isEmpty()) {
       attempt = happening.attempt();
     }
-    happening.missing().ifPresent(why -> missing(time, why));
   }
 
   private void missing(Instant time, Reason why) {
-    output.event(results.missing(ids.next(time), time, why));
+    voice.event(reckoning.missing(time, why));
+  }
+
+  /** The instant to the millisecond, after seeing to it that the clock was not put back. */
+  private Instant keepTime(Instant time) {
+    Instant now = time.truncatedTo(ChronoUnit.MILLIS);
+    timeKeeper
+        .putBackFrom(now)
+        .ifPresent(
+            before -> {
+              voice.notice(now, Interruptions.clockPutBack(before, now));
+              soakUntil = soakUntil.map(end -> TimeKeeper.moved(end, before, now));
+              attempt =
+                  attempt.flatMap(
+                      current -> current.again(now, settings.rule(), settings.limits()));
+              stream.begin(now);
+              tellState(now);
+            });
+    return now;
   }
 
   /** Carries out an instruction, or says why not. */
-  public void instruct(Instant time, Instruction instruction) {
-    elapse(time);
+  public void instruct(Instant given, Instruction instruction) {
+    Instant time = pass(given);
     Admission admission = doorman.admit(time, instruction, attempt, soakUntil);
     if (admission instanceof Admission.Refused refused) {
       refuse(time, instruction, refused.reason());
       return;
     }
-    answer(time, instruction, Verdict.ACCEPTED, List.of(), Optional.empty());
+    voice.accepted(time, instruction);
     if (admission instanceof Admission.Read read) {
       begin(time, instruction, read.purpose());
-    } else if (instruction.task() instanceof Instruction.Soak soak) {
-      calibrations.endRound();
-      soakUntil = Optional.of(time.plus(soak.span()));
-      answer(time, instruction, Verdict.DONE, List.of(), Optional.empty());
-    } else if (instruction.task() instanceof Instruction.Rinsed) {
-      away = false;
-      answer(time, instruction, Verdict.DONE, List.of(), Optional.empty());
     } else {
-      cancel(time, instruction);
+      if (instruction.task() instanceof Instruction.Soak soak) {
+        leaveStream(time);
+        calibrations.endRound();
+        soakUntil = Optional.of(time.plus(soak.span()));
+      } else if (instruction.task() instanceof Instruction.Rinsed) {
+        calibrations.endRound();
+        soakUntil = Optional.empty();
+        away = false;
+        stream.begin(time);
+      } else {
+        cancel(time);
+      }
+      voice.done(time, instruction, Optional.empty());
     }
     tellState(time);
   }
 
   private void begin(Instant time, Instruction instruction, Purpose purpose) {
+    leaveStream(time);
     soakUntil = Optional.empty();
-    if (attempt.isPresent()) {
-      missing(time, IntervalStream.inMaintenance());
-    }
-    away = !(settings.routine() instanceof Routine.Instructed);
     if (!(purpose instanceof Purpose.OfStandard)) {
       calibrations.endRound();
     }
@@ -200,112 +236,47 @@ public final class ProbeRoutine {
             Attempt.onInstruction(purpose, time, instruction, settings.rule(), settings.limits()));
   }
 
-  private void cancel(Instant time, Instruction instruction) {
+  private void leaveStream(Instant time) {
+    if (attempt.isPresent()) {
+      attempt = Optional.empty();
+      missing(time, IntervalStream.inMaintenance());
+    }
+    away = isInStream();
+  }
+
+  private void cancel(Instant time) {
     attempt
         .flatMap(Attempt::instruction)
         .ifPresent(
             cancelled ->
-                answer(
-                    time,
-                    cancelled,
-                    Verdict.REFUSED,
-                    List.of(new Reason("cancelled", "it was cancelled", "")),
-                    Optional.empty()));
+                voice.refused(time, cancelled, Interruptions.cancelled(), Optional.empty()));
     attempt = Optional.empty();
     soakUntil = Optional.empty();
-    answer(time, instruction, Verdict.DONE, List.of(), Optional.empty());
   }
 
   private void refuse(Instant time, Instruction instruction, Reason reason) {
     Optional<Event> outcome = Optional.empty();
     if (instruction.task() instanceof Instruction.Measure measure) {
-      Optional<ObjectNode> sample = measure.sample();
-      Result result = results.refused(ids.next(time), time, sample, reason);
-      output.event(result);
+      Result result = reckoning.refused(time, measure.sample(), reason);
+      voice.event(result);
       outcome = Optional.of(result);
     } else {
-      notice(time, reason.code(), reason.text(), reason.remedy());
+      voice.notice(time, reason);
     }
-    answer(time, instruction, Verdict.REFUSED, List.of(reason), outcome);
+    voice.refused(time, instruction, reason, outcome);
   }
 
   private void finish(Instant time, Attempt ended) {
     attempt = Optional.empty();
-    Event event =
-        ended.purpose() instanceof Purpose.OfStandard of
-            ? standardRead(time, ended, of.standard())
-            : sampleRead(time, ended);
-    output.event(event);
-    ended
-        .instruction()
-        .ifPresent(
-            instruction -> answer(time, instruction, Verdict.DONE, List.of(), Optional.of(event)));
-    stream.ended(ended);
-    tellState(time);
-  }
-
-  private Event standardRead(Instant time, Attempt ended, Standard standard) {
-    String id = ids.next(time);
-    if (ended.settling().stage() != Settling.Stage.AT_REST) {
-      return calibrations.failed(id, time, results.whyUnsettled(ended));
+    Event event = reckoning.ended(time, ended);
+    voice.event(event);
+    if (ended.instruction().isPresent()) {
+      voice.done(time, ended.instruction().get(), Optional.of(event));
+      tellState(time);
     }
-    if (!(ended.temperature() instanceof Temperature.Known known)) {
-      Temperature.Missing missing = (Temperature.Missing) ended.temperature();
-      return calibrations.failed(
-          id, time, new Reason("no-temperature", missing.why(), missing.remedy()));
-    }
-    samplesSinceStandard = 0;
-    RestingPotential rest = ended.settling().potential();
-    return calibrations.settled(
-        id,
-        new StandardPoint(
-            standard.name(),
-            standard.molesPerLitre(),
-            standard.relativeUncertainty(),
-            rest.millivolts(),
-            rest.standardUncertaintyMillivolts(),
-            known.celsius(),
-            time));
-  }
-
-  private Event sampleRead(Instant time, Attempt ended) {
-    String id = ids.next(time);
-    if (ended.settling().stage() != Settling.Stage.AT_REST) {
-      return results.unsettled(id, time, ended);
-    }
-    List<String> flags =
-        new ArrayList<>(doorman.flags(time, ended.purpose(), samplesSinceStandard));
-    if (ended.purpose() instanceof Purpose.OfSample) {
-      samplesSinceStandard++;
-    }
-    return results.settled(id, time, ended, calibrations.inForce(), flags);
-  }
-
-  private void answer(
-      Instant time,
-      Instruction instruction,
-      Verdict verdict,
-      List<Reason> reasons,
-      Optional<Event> outcome) {
-    output.answer(
-        new Answer(
-            instruction.id(),
-            settings.station(),
-            settings.probe(),
-            time,
-            instruction.task().word(),
-            verdict,
-            reasons,
-            outcome));
-  }
-
-  private void notice(Instant time, String code, String text, String remedy) {
-    output.event(
-        new Notice(
-            noticeIds.next(time), settings.station(), settings.probe(), time, code, text, remedy));
   }
 
   private void tellState(Instant time) {
-    output.event(nextStep.state(time, attempt, soakUntil, away, samplesSinceStandard));
+    voice.event(nextStep.state(time, attempt, soakUntil, away, reckoning.samplesSinceStandard()));
   }
 }

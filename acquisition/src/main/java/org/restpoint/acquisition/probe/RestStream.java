@@ -3,10 +3,15 @@ package org.restpoint.acquisition.probe;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.Settling;
 
-/** A result each time the potential comes to rest anew; silence is told as a gap, once. */
+/**
+ * A result each time the potential comes to rest anew; silence is told as a gap, once. After a
+ * restart the silence is counted from the restart.
+ */
 final class RestStream implements Stream {
 
   /**
@@ -18,17 +23,21 @@ final class RestStream implements Stream {
   private final ProbeSettings settings;
   private final Duration gapAfter;
   private Optional<Instant> lastHeard = Optional.empty();
-  private Optional<Double> restMillivolts = Optional.empty();
-  private boolean gapTold;
+  private Optional<Attempt> attempt = Optional.empty();
+  private OptionalDouble restMillivolts;
   private int outside;
+  private boolean gapTold;
 
-  RestStream(ProbeSettings settings, Duration gapAfter) {
+  RestStream(ProbeSettings settings, Duration gapAfter, Optional<InStream> before) {
     this.settings = settings;
     this.gapAfter = gapAfter;
+    this.restMillivolts = before.map(InStream::restMillivolts).orElse(OptionalDouble.empty());
+    this.outside = before.map(InStream::readingsOutside).orElse(0);
+    this.gapTold = before.map(InStream::gapTold).orElse(false);
   }
 
   @Override
-  public Optional<Instant> begin(Instant now) {
+  public Optional<Gap> begin(Instant now) {
     lastHeard = Optional.of(now);
     return Optional.empty();
   }
@@ -37,33 +46,62 @@ final class RestStream implements Stream {
   public Optional<Attempt> reading(Instant time, double millivolts, boolean busy) {
     lastHeard = Optional.of(time);
     gapTold = false;
-    if (busy || !hasLeftRest(millivolts)) {
+    settle();
+    if (busy) {
+      forgetRest();
       return Optional.empty();
     }
+    if (!hasLeftRest(millivolts)) {
+      return Optional.empty();
+    }
+    forgetRest();
+    attempt =
+        Optional.of(
+            Attempt.inStream(
+                time, settings.rule(), settings.limits(), settings.limits().giveUpAfter()));
+    return attempt;
+  }
+
+  /** Takes over where its last attempt came to rest. */
+  private void settle() {
+    Optional<Settling> rested =
+        attempt.map(Attempt::settling).filter(s -> s.stage() == Settling.Stage.AT_REST);
+    if (rested.isPresent()) {
+      restMillivolts = OptionalDouble.of(rested.get().potential().millivolts());
+      attempt = Optional.empty();
+    }
+  }
+
+  private void forgetRest() {
+    restMillivolts = OptionalDouble.empty();
     outside = 0;
-    restMillivolts = Optional.empty();
-    return Optional.of(Attempt.inStream(time, settings.rule(), settings.limits()));
   }
 
   private boolean hasLeftRest(double millivolts) {
     if (restMillivolts.isEmpty()) {
       return true;
     }
-    double away = Math.abs(millivolts - restMillivolts.get());
-    outside = away > settings.rule().restBandMillivolts() ? outside + 1 : 0;
+    double distance = Math.abs(millivolts - restMillivolts.getAsDouble());
+    outside = distance > settings.rule().restBandMillivolts() ? outside + 1 : 0;
     return outside >= READINGS_OUTSIDE;
   }
 
+  /** A reading exactly {@code gapAfter} after the last is no gap yet, hence the millisecond. */
   @Override
   public Optional<Instant> due() {
-    return gapTold ? Optional.empty() : lastHeard.map(last -> last.plus(gapAfter));
+    return gapTold ? Optional.empty() : lastHeard.map(last -> last.plus(gapAfter).plusMillis(1));
   }
 
   @Override
   public Happening happen(Instant time, boolean away) {
+    settle();
+    forgetRest();
+    if (away) {
+      lastHeard = Optional.of(time);
+      return new Happening(Optional.empty(), Optional.empty());
+    }
     gapTold = true;
-    restMillivolts = Optional.empty();
-    return new Happening(Optional.empty(), away ? Optional.empty() : Optional.of(silence()));
+    return new Happening(Optional.empty(), Optional.of(silence()));
   }
 
   private Reason silence() {
@@ -74,11 +112,8 @@ final class RestStream implements Stream {
   }
 
   @Override
-  public void ended(Attempt attempt) {
-    boolean rested =
-        attempt.purpose() instanceof Purpose.OfStream
-            && attempt.settling().stage() == Settling.Stage.AT_REST;
-    restMillivolts =
-        rested ? Optional.of(attempt.settling().potential().millivolts()) : Optional.empty();
+  public InStream memory() {
+    settle();
+    return new InStream(Optional.empty(), restMillivolts, outside, gapTold);
   }
 }

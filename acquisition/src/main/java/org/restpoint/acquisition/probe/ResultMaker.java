@@ -39,6 +39,17 @@ final class ResultMaker {
 
   private static final double HIGHEST_LOG_CONCENTRATION = 1.5;
 
+  /**
+   * Customary limits for a continuing calibration check: a known solution is found to within 10 %.
+   * Common practice of laboratories; methods set their own.
+   */
+  private static final double LOWEST_RECOVERY_PERCENT = 90;
+
+  private static final double HIGHEST_RECOVERY_PERCENT = 110;
+
+  /** Keeps a recovery of exactly a limit within it, whatever the rounding of the last bits. */
+  private static final double ROUNDING_PERCENT = 1e-9;
+
   private final ProbeSettings settings;
 
   ResultMaker(ProbeSettings settings) {
@@ -49,9 +60,9 @@ final class ResultMaker {
   Result settled(
       String id, Instant time, Attempt attempt, Optional<InForce> inForce, List<String> flags) {
     Temperature temperature = attempt.temperature();
-    if (temperature instanceof Temperature.Missing missing) {
-      return refusedAtRest(
-          id, time, attempt, new Reason("no-temperature", missing.why(), missing.remedy()));
+    Optional<Reason> trouble = Plausible.troubleWith(temperature);
+    if (trouble.isPresent()) {
+      return refusedAtRest(id, time, attempt, trouble.get());
     }
     if (inForce.isEmpty()) {
       return refusedAtRest(id, time, attempt, notCalibrated());
@@ -77,11 +88,15 @@ final class ResultMaker {
     }
     all.addAll(rangeFlags(calibration, read.molesPerLitre()));
     Amount amount = amount(read);
+    Optional<Verification> verification = verification(attempt.purpose(), amount);
+    if (verification.filter(ResultMaker::isOff).isPresent()) {
+      all.add("check-off");
+    }
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
         .amount(amount)
-        .verification(verification(attempt.purpose(), amount))
+        .verification(verification)
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();
   }
@@ -129,9 +144,10 @@ final class ResultMaker {
             : "";
     return new Reason(
         "unsettled",
-        "not at rest within %s: the last readings spread over %s mV%s; the rule is %s"
+        "not at rest within %s: %s, the last of them spread over %s mV%s; the rule is %s"
             .formatted(
                 Words.span(attempt.limit()),
+                seen.readings() == 1 ? "1 reading" : seen.readings() + " readings",
                 Words.number(seen.spreadMillivolts()),
                 drift,
                 settings.rule().describe()),
@@ -183,7 +199,7 @@ final class ResultMaker {
         calibration.line().offsetMillivolts(),
         calibration.line().referenceCelsius(),
         calibration.residualMillivolts(),
-        Duration.between(calibration.since(), time).toMillis() / 1e3);
+        Math.max(0, Duration.between(calibration.since(), time).toMillis() / 1e3));
   }
 
   private Amount amount(ReadBack read) {
@@ -216,6 +232,12 @@ final class ResultMaker {
             check.standard().name(),
             expected,
             OptionalDouble.of(100 * amount.value() / expected)));
+  }
+
+  private static boolean isOff(Verification verification) {
+    double recovery = verification.recoveryPercent().orElse(0);
+    return recovery < LOWEST_RECOVERY_PERCENT - ROUNDING_PERCENT
+        || recovery > HIGHEST_RECOVERY_PERCENT + ROUNDING_PERCENT;
   }
 
   private ResultDraft draft(String id, Instant time, Attempt attempt) {

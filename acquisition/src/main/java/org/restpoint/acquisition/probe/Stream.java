@@ -2,26 +2,31 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
 
 /** When a probe is read without being told to. */
 sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
 
-  /** The stream a probe's settings ask for, going on from {@code next} where that is known. */
-  static Stream of(ProbeSettings settings, Optional<Instant> next) {
+  /** The stream a probe's settings ask for, going on from where it stood if that is known. */
+  static Stream of(ProbeSettings settings, Optional<InStream> before) {
     Routine routine = settings.routine();
     if (routine instanceof Routine.EachInterval each) {
-      return new IntervalStream(settings, each.interval(), next);
+      return new IntervalStream(settings, each.interval(), before);
     }
     if (routine instanceof Routine.EachRest each) {
-      return new RestStream(settings, each.gapAfter());
+      return new RestStream(settings, each.gapAfter(), before);
     }
     return new AtBench();
   }
 
-  /** Begins at an instant; gives the beginning of a gap, when the service was away for one. */
-  Optional<Instant> begin(Instant now);
+  /**
+   * Begins, or goes on after a restart, after maintenance or after the clock was put back; gives
+   * the gap that lies before.
+   */
+  Optional<Gap> begin(Instant now);
 
   /** A reading has come; gives the attempt that begins with it, unless the probe is busy. */
   Optional<Attempt> reading(Instant time, double millivolts, boolean busy);
@@ -32,8 +37,11 @@ sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
   /** What was due happens; {@code away} when the electrode is out of the stream. */
   Happening happen(Instant time, boolean away);
 
-  /** An attempt has ended. */
-  void ended(Attempt attempt);
+  /** Where it stands between two attempts. */
+  InStream memory();
+
+  /** A span without results: from its first instant to the one at which they go on. */
+  record Gap(Instant from, Instant to) {}
 
   /**
    * What comes of something due.
@@ -47,7 +55,7 @@ sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
   final class AtBench implements Stream {
 
     @Override
-    public Optional<Instant> begin(Instant now) {
+    public Optional<Gap> begin(Instant now) {
       return Optional.empty();
     }
 
@@ -67,8 +75,8 @@ sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
     }
 
     @Override
-    public void ended(Attempt attempt) {
-      // Nothing follows by itself.
+    public InStream memory() {
+      return new InStream(Optional.empty(), OptionalDouble.empty(), 0, false);
     }
   }
 }

@@ -19,8 +19,9 @@ import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.reading.Reading;
 
 /**
- * All probes of a station. Input comes in the order of its times, from one thread; output comes out
- * of the {@link Output} it was made with, before the call returns.
+ * All probes of a station, each event of all of them in the order of its time. Input comes in the
+ * order of its times, from one thread; output comes out of the {@link Output} it was made with,
+ * before the call returns.
  */
 public final class StationRoutine {
 
@@ -60,6 +61,7 @@ public final class StationRoutine {
     if (known == null) {
       return false;
     }
+    elapse(reading.time());
     if (allRaw || known.publishRaw()) {
       output.event(
           new RawReading(
@@ -79,6 +81,7 @@ public final class StationRoutine {
 
   /** Carries out an instruction; one for a probe that is no electrode is refused. */
   public void instruct(Instant time, String probe, Instruction instruction) {
+    elapse(time);
     ProbeRoutine routine = routines.get(probe);
     if (routine != null) {
       routine.instruct(time, instruction);
@@ -102,9 +105,27 @@ public final class StationRoutine {
             Optional.empty()));
   }
 
-  /** Lets time pass: what was due before {@code now} happens. */
+  /** Lets time pass: what was due before {@code now} happens, in the order of its times. */
   public void elapse(Instant now) {
+    for (Optional<ProbeRoutine> first = first(now); first.isPresent(); first = first(now)) {
+      first.get().elapse(first.get().due().orElseThrow());
+    }
     routines.values().forEach(routine -> routine.elapse(now));
+  }
+
+  /** The probe for which something is due first, at {@code now} or before. */
+  private Optional<ProbeRoutine> first(Instant now) {
+    Optional<ProbeRoutine> first = Optional.empty();
+    Instant earliest = now;
+    for (ProbeRoutine routine : routines.values()) {
+      Optional<Instant> due = routine.due();
+      if (due.isPresent()
+          && (due.get().isBefore(earliest) || (first.isEmpty() && due.get().equals(earliest)))) {
+        first = Optional.of(routine);
+        earliest = due.get();
+      }
+    }
+    return first;
   }
 
   /** No reading will come any more: what instructions began is given up at its deadline. */

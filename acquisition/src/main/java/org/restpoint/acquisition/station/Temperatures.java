@@ -52,19 +52,22 @@ final class Temperatures {
     if (last == null) {
       return new Temperature.Missing(
           "probe %s has not given a temperature yet".formatted(from.probe()),
-          "Look whether it is connected.");
+          "Look whether probe %s is connected.".formatted(from.probe()));
     }
     Duration age = Duration.between(last.time(), now);
     boolean stale = age.compareTo(from.staleAfter()) > 0;
     if (stale && from.whenStale() == WhenStale.REFUSE) {
       return new Temperature.Missing(
           "the temperature of probe %s is %s old; it may be %s"
-              .formatted(
-                  from.probe(),
-                  Words.span(Duration.ofSeconds(age.toSeconds())),
-                  Words.span(from.staleAfter())),
-          "Look whether it is connected, or allow an older one with stale-after.");
+              .formatted(from.probe(), Words.span(upToSeconds(age)), Words.span(from.staleAfter())),
+          "Look whether probe %s is connected, or allow an older temperature with stale-after."
+              .formatted(from.probe()));
     }
     return new Temperature.Known(last.celsius(), THERMOMETER_KELVIN, stale);
+  }
+
+  /** A span rounded up, so that one too long by a little does not look just long enough. */
+  private static Duration upToSeconds(Duration span) {
+    return Duration.ofSeconds(Math.floorDiv(span.toMillis() + 999, 1000));
   }
 }

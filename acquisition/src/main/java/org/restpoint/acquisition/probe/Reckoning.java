@@ -1,0 +1,93 @@
+package org.restpoint.acquisition.probe;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.restpoint.acquisition.event.Event;
+import org.restpoint.acquisition.event.Result;
+import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.StandardPoint;
+import org.restpoint.stability.rest.RestingPotential;
+import org.restpoint.stability.rest.Settling;
+
+/** Turns what was read into a result or a calibration, with its id. */
+final class Reckoning {
+
+  private final Ids ids;
+  private final CalibrationBook calibrations;
+  private final ResultMaker results;
+  private final Doorman doorman;
+  private int samplesSinceStandard;
+
+  Reckoning(
+      ProbeSettings settings, CalibrationBook calibrations, Doorman doorman, ProbeMemory memory) {
+    this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
+    this.calibrations = calibrations;
+    this.results = new ResultMaker(settings);
+    this.doorman = doorman;
+    this.samplesSinceStandard = memory.samplesSinceStandard();
+  }
+
+  /** The ids of results and calibrations. */
+  Ids ids() {
+    return ids;
+  }
+
+  int samplesSinceStandard() {
+    return samplesSinceStandard;
+  }
+
+  /** A result that a stream should have had and has not. */
+  Result missing(Instant time, Reason why) {
+    return results.missing(ids.next(time), time, why);
+  }
+
+  /** A reading that was not even begun. */
+  Result refused(Instant time, Optional<ObjectNode> sample, Reason why) {
+    return results.refused(ids.next(time), time, sample, why);
+  }
+
+  /** What comes of an attempt that has ended. */
+  Event ended(Instant time, Attempt attempt) {
+    String id = ids.next(time);
+    boolean atRest = attempt.settling().stage() == Settling.Stage.AT_REST;
+    if (attempt.purpose() instanceof Purpose.OfStandard of) {
+      return atRest
+          ? standard(id, time, attempt, of.standard())
+          : calibrations.failed(id, time, of.standard(), results.whyUnsettled(attempt));
+    }
+    return atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt);
+  }
+
+  private Event standard(String id, Instant time, Attempt attempt, Standard standard) {
+    RestingPotential rest = attempt.settling().potential();
+    Optional<Reason> trouble =
+        Plausible.troubleWith(attempt.temperature())
+            .or(() -> Plausible.troubleWith(rest.millivolts()));
+    if (trouble.isPresent()) {
+      return calibrations.failed(id, time, standard, trouble.get());
+    }
+    samplesSinceStandard = 0;
+    return calibrations.settled(
+        id,
+        new StandardPoint(
+            standard.name(),
+            standard.molesPerLitre(),
+            standard.relativeUncertainty(),
+            rest.millivolts(),
+            rest.standardUncertaintyMillivolts(),
+            ((Temperature.Known) attempt.temperature()).celsius(),
+            time));
+  }
+
+  private Event sample(String id, Instant time, Attempt attempt) {
+    List<String> flags =
+        new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
+    if (attempt.purpose() instanceof Purpose.OfSample) {
+      samplesSinceStandard++;
+    }
+    return results.settled(id, time, attempt, calibrations.inForce(), flags);
+  }
+}

@@ -1,0 +1,76 @@
+package org.restpoint.acquisition.probe;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.Answer.Verdict;
+import org.restpoint.acquisition.event.Event;
+import org.restpoint.acquisition.event.Notice;
+import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.stability.calibration.Reason;
+
+/** Says what a probe's routine has to say, in the probe's name. */
+final class Voice {
+
+  private final ProbeSettings settings;
+  private final Output output;
+  private final Ids noticeIds;
+
+  Voice(ProbeSettings settings, Output output, Ids noticeIds) {
+    this.settings = settings;
+    this.output = output;
+    this.noticeIds = noticeIds;
+  }
+
+  /** The ids of its notices. */
+  Ids noticeIds() {
+    return noticeIds;
+  }
+
+  void event(Event event) {
+    output.event(event);
+  }
+
+  void notice(Instant time, Reason reason) {
+    output.event(
+        new Notice(
+            noticeIds.next(time),
+            settings.station(),
+            settings.probe(),
+            time,
+            reason.code(),
+            reason.text(),
+            reason.remedy()));
+  }
+
+  void accepted(Instant time, Instruction instruction) {
+    answer(time, instruction, Verdict.ACCEPTED, List.of(), Optional.empty());
+  }
+
+  void done(Instant time, Instruction instruction, Optional<Event> outcome) {
+    answer(time, instruction, Verdict.DONE, List.of(), outcome);
+  }
+
+  void refused(Instant time, Instruction instruction, Reason reason, Optional<Event> outcome) {
+    answer(time, instruction, Verdict.REFUSED, List.of(reason), outcome);
+  }
+
+  private void answer(
+      Instant time,
+      Instruction instruction,
+      Verdict verdict,
+      List<Reason> reasons,
+      Optional<Event> outcome) {
+    output.answer(
+        new Answer(
+            instruction.id(),
+            settings.station(),
+            settings.probe(),
+            time,
+            instruction.task().word(),
+            verdict,
+            reasons,
+            outcome));
+  }
+}

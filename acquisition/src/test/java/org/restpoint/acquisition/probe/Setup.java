@@ -1,0 +1,130 @@
+package org.restpoint.acquisition.probe;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Routine;
+import org.restpoint.stability.calibration.SlopeLimits;
+import org.restpoint.stability.chemistry.Analyte;
+import org.restpoint.stability.chemistry.Basis;
+import org.restpoint.stability.chemistry.Concentration;
+import org.restpoint.stability.chemistry.ConcentrationUnit;
+import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.SettleLimits;
+
+/** A probe's settings, changed where a test needs it: three readings alike are rest. */
+final class Setup {
+
+  private String analyte = "nitrate";
+  private Basis basis = Basis.AS_N;
+  private ConcentrationUnit unit = ConcentrationUnit.MILLIGRAMS_PER_LITRE;
+  private int readings = 3;
+  private Duration notBefore = Duration.ZERO;
+  private Duration giveUpAfter = Duration.ofSeconds(60);
+  private final Map<String, Double> standards = new LinkedHashMap<>();
+  private final Map<String, LocalDate> expiries = new HashMap<>();
+  private Optional<String> restandardize = Optional.empty();
+  private Calibrate.Every every = new Calibrate.Every.Never();
+  private Duration validFor = Duration.ofHours(12);
+  private Routine routine = new Routine.Instructed();
+
+  /** Nitrate as N in mg/L, at the bench, with standards of 5, 20 and 100 mg/L. */
+  static Setup nitrate() {
+    return new Setup().standard("low", 5).standard("mid", 20).standard("high", 100);
+  }
+
+  static Setup of(String analyte, Basis basis, ConcentrationUnit unit) {
+    Setup setup = new Setup();
+    setup.analyte = analyte;
+    setup.basis = basis;
+    setup.unit = unit;
+    return setup;
+  }
+
+  Setup standard(String name, double value) {
+    standards.put(name, value);
+    return this;
+  }
+
+  Setup without(String standard) {
+    standards.remove(standard);
+    return this;
+  }
+
+  Setup expiring(String standard, String day) {
+    expiries.put(standard, LocalDate.parse(day));
+    return this;
+  }
+
+  Setup analyte(String name) {
+    analyte = name;
+    return this;
+  }
+
+  Setup readings(int count) {
+    readings = count;
+    return this;
+  }
+
+  Setup notBefore(Duration span) {
+    notBefore = span;
+    return this;
+  }
+
+  Setup giveUpAfter(Duration span) {
+    giveUpAfter = span;
+    return this;
+  }
+
+  Setup restandardize(String standard, Calibrate.Every how) {
+    restandardize = Optional.of(standard);
+    every = how;
+    return this;
+  }
+
+  Setup validFor(Duration span) {
+    validFor = span;
+    return this;
+  }
+
+  Setup routine(Routine how) {
+    routine = how;
+    return this;
+  }
+
+  ProbeSettings settings() {
+    Analyte ion = Analyte.named(analyte).orElseThrow();
+    Map<String, Standard> solutions = new LinkedHashMap<>();
+    standards.forEach(
+        (name, value) -> {
+          Concentration concentration = new Concentration(value, unit, basis);
+          solutions.put(
+              name,
+              new Standard(
+                  name,
+                  concentration,
+                  concentration.molesPerLitre(ion),
+                  0.01,
+                  Optional.ofNullable(expiries.get(name))));
+        });
+    List<String> names = new ArrayList<>(standards.keySet());
+    return new ProbeSettings(
+        "willow-bench",
+        "no3-a",
+        ion,
+        basis,
+        unit,
+        new ConsecutiveRule(readings, 0.1),
+        new SettleLimits(notBefore, giveUpAfter),
+        solutions,
+        new SlopeLimits(90, 103),
+        new Calibrate(names, restandardize, every, 90, 103, validFor),
+        routine);
+  }
+}

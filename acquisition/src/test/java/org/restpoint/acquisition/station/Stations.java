@@ -1,0 +1,91 @@
+package org.restpoint.acquisition.station;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.restpoint.config.station.Broker;
+import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.LogStyle;
+import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Quantity;
+import org.restpoint.config.station.Routine;
+import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.StandardSolution;
+import org.restpoint.config.station.Station;
+import org.restpoint.config.station.TemperatureSource;
+
+/** Stations for tests: nitrate electrodes with standards of 10 and 100 mg/L, and thermometers. */
+final class Stations {
+
+  private final Map<String, Probe> probes = new LinkedHashMap<>();
+  private Routine routine = new Routine.Instructed();
+
+  Stations routine(Routine how) {
+    routine = how;
+    return this;
+  }
+
+  Stations thermometer(String name) {
+    return probe(name, Optional.empty(), false);
+  }
+
+  Stations electrode(String name, TemperatureSource temperature) {
+    return probe(name, Optional.of(electrode(temperature)), false);
+  }
+
+  Stations publishingRaw(String name, TemperatureSource temperature) {
+    return probe(name, Optional.of(electrode(temperature)), true);
+  }
+
+  private Stations probe(String name, Optional<Electrode> electrode, boolean raw) {
+    LinkSettings link =
+        new LinkSettings.Mqtt(
+            "bench/" + name, new LinkSettings.MqttPayload.BareNumber(), Duration.ofMinutes(1));
+    probes.put(name, new Probe(name, link, electrode, raw));
+    return this;
+  }
+
+  private Electrode electrode(TemperatureSource temperature) {
+    return new Electrode(
+        "nitrate",
+        Optional.of("as-N"),
+        "mg/L",
+        temperature,
+        new Settle(
+            new Settle.Rule.Consecutive(3, 0.1), Duration.ofSeconds(2), Duration.ofSeconds(35)),
+        new Calibrate(
+            List.of("low", "high"),
+            Optional.empty(),
+            new Calibrate.Every.Never(),
+            90,
+            103,
+            Duration.ofHours(12)),
+        routine);
+  }
+
+  Station station() {
+    return new Station(
+        "willow-bench",
+        new Broker.Embedded(0),
+        Path.of("willow-bench.db"),
+        Optional.empty(),
+        LogStyle.PLAIN,
+        Map.of("low", standard("low", 10), "high", standard("high", 100)),
+        probes);
+  }
+
+  private static StandardSolution standard(String name, double value) {
+    return new StandardSolution(
+        name,
+        new Quantity(value, "mg/L"),
+        Optional.of("as-N"),
+        0.01,
+        Optional.empty(),
+        Optional.empty());
+  }
+}
