@@ -51,7 +51,7 @@ public final class Caller implements AutoCloseable {
       connection.open(
           arrival -> answers.offer(new String(arrival.payload(), StandardCharsets.UTF_8)),
           () -> false);
-      if (!connection.subscribe(List.of(answerTopic), () -> false).isEmpty()) {
+      if (!connection.subscribe(List.of(answerTopic), 1, () -> false).isEmpty()) {
         throw new BrokerFault(connection.diagnosis().subscriptionRefused(answerTopic));
       }
     } catch (BrokerFault e) {
