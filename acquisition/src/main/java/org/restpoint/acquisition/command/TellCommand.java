@@ -142,6 +142,7 @@ final class TellCommand implements Callable<Integer> {
                             .formatted(name, FIRST_ANSWER.toSeconds(), station.file())));
     print(first);
     if (verdict(first).equals("refused")) {
+      explain("was refused", first.path("reasons"));
       return ExitStatus.BAD_OUTCOME;
     }
     if (!wait) {
@@ -155,7 +156,31 @@ final class TellCommand implements Callable<Integer> {
                         ExitStatus.BAD_OUTCOME,
                         "%s was not done within %d s".formatted(instruction, withinSeconds)));
     print(last);
-    return isGood(last) ? ExitStatus.DONE : ExitStatus.BAD_OUTCOME;
+    if (isGood(last)) {
+      return ExitStatus.DONE;
+    }
+    if (verdict(last).equals("refused")) {
+      explain("was given up", last.path("reasons"));
+    } else {
+      explain("gave nothing that can be used", last.at("/outcome/reasons"));
+    }
+    return ExitStatus.BAD_OUTCOME;
+  }
+
+  /** The reasons that stand in an answer, for the person at the terminal. */
+  private void explain(String what, JsonNode reasons) {
+    for (JsonNode reason : reasons) {
+      String remedy = reason.path("remedy").asText();
+      spec.commandLine()
+          .getErr()
+          .println(
+              "restpoint: %s %s: %s.%s"
+                  .formatted(
+                      instruction,
+                      what,
+                      reason.path("text").asText(),
+                      remedy.isEmpty() ? "" : " " + remedy));
+    }
   }
 
   private static boolean isGood(JsonNode answer) {
