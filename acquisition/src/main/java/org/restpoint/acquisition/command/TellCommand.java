@@ -24,6 +24,7 @@ import org.restpoint.adapters.journal.JournalSettings;
 import org.restpoint.adapters.mqtt.BrokerAddress;
 import org.restpoint.adapters.mqtt.BrokerException;
 import org.restpoint.adapters.mqtt.Caller;
+import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Station;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -78,14 +79,19 @@ final class TellCommand implements Callable<Integer> {
     String id = UUID.randomUUID().toString();
     String message = message(id);
     Topics topics = new Topics(read.name());
+    BrokerAddress address = broker(read);
     InstantSource clock = InstantSource.system();
-    try (Caller caller =
-        new Caller(broker(read), "restpoint-tell-" + id, clock, System::nanoTime)) {
+    try (Caller caller = new Caller(address, "restpoint-tell-" + id, clock, System::nanoTime)) {
       caller.open(topics.answer(probe));
       caller.send(topics.instruction(probe), message);
       return hear(caller, id, read.name());
     } catch (BrokerException e) {
-      throw new CommandException(ExitStatus.NOT_STARTED, String.valueOf(e.getMessage()));
+      throw new CommandException(
+          ExitStatus.NOT_STARTED,
+          read.broker() instanceof Broker.Embedded
+              ? "station %s is not running: nobody answers at %s, where its broker was last; start it with: restpoint run %s"
+                  .formatted(read.name(), address.url(), station.file())
+              : String.valueOf(e.getMessage()));
     }
   }
 
