@@ -1,11 +1,14 @@
 package org.restpoint.acquisition.command;
 
 import java.io.PrintWriter;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import org.restpoint.acquisition.service.ServiceException;
 import org.restpoint.adapters.journal.JournalException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 
 /** All commands. */
 @Command(
@@ -36,8 +39,18 @@ public final class Commands {
     line.getSubcommands()
         .values()
         .forEach(command -> command.getCommandSpec().mixinStandardHelpOptions(true));
+    line.registerConverter(Instant.class, Commands::instant);
     line.setExecutionExceptionHandler(Commands::told);
     return line;
+  }
+
+  private static Instant instant(String text) {
+    try {
+      return Instant.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new TypeConversionException(
+          "expected a time by ISO 8601 in UTC, like 2026-04-02T14:03:00Z; found " + text);
+    }
   }
 
   /** A person's mistake is told in a sentence; only a defect shows where it happened. */

@@ -1,16 +1,24 @@
 package org.restpoint.acquisition.command;
 
+import java.time.Duration;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.restpoint.acquisition.log.Logs;
 import org.restpoint.acquisition.service.Service;
 import org.restpoint.acquisition.service.Surroundings;
 import org.restpoint.config.station.Station;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 @Command(name = "run", description = "Runs the service until it is told to end.")
 final class RunCommand implements Callable<Integer> {
+
+  private static final Logger LOG = LoggerFactory.getLogger(RunCommand.class);
+
+  /** Of the 5 s that are promised. */
+  private static final Duration CLOSE_WITHIN = Duration.ofMillis(4500);
 
   @Mixin private StationArgument station = new StationArgument();
 
@@ -19,15 +27,24 @@ final class RunCommand implements Callable<Integer> {
     Station read = station.read();
     Logs.configure(read.logs());
     Service service = Service.start(read, Surroundings.real());
-    Runtime.getRuntime()
-        .addShutdownHook(
-            new Thread(
-                () -> {
-                  service.close();
-                  Runtime.getRuntime().halt(ExitStatus.DONE);
-                },
-                "end"));
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> end(service), "end"));
     new CountDownLatch(1).await();
     return ExitStatus.DONE;
+  }
+
+  /** Ends in order, or without what hangs: what was committed is on disk either way. */
+  private static void end(Service service) {
+    Thread closing = new Thread(service::close, "close");
+    closing.setDaemon(true);
+    closing.start();
+    try {
+      closing.join(CLOSE_WITHIN.toMillis());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    if (closing.isAlive()) {
+      LOG.warn("not everything ended in time; what was committed is in the journal");
+    }
+    Runtime.getRuntime().halt(ExitStatus.DONE);
   }
 }

@@ -24,6 +24,7 @@ import org.restpoint.adapters.journal.JournalSettings;
 import org.restpoint.adapters.mqtt.BrokerAddress;
 import org.restpoint.adapters.mqtt.BrokerException;
 import org.restpoint.adapters.mqtt.Caller;
+import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Station;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -78,14 +79,19 @@ final class TellCommand implements Callable<Integer> {
     String id = UUID.randomUUID().toString();
     String message = message(id);
     Topics topics = new Topics(read.name());
+    BrokerAddress address = broker(read);
     InstantSource clock = InstantSource.system();
-    try (Caller caller =
-        new Caller(broker(read), "restpoint-tell-" + id, clock, System::nanoTime)) {
+    try (Caller caller = new Caller(address, "restpoint-tell-" + id, clock, System::nanoTime)) {
       caller.open(topics.answer(probe));
       caller.send(topics.instruction(probe), message);
       return hear(caller, id, read.name());
     } catch (BrokerException e) {
-      throw new CommandException(ExitStatus.NOT_STARTED, String.valueOf(e.getMessage()));
+      throw new CommandException(
+          ExitStatus.NOT_STARTED,
+          read.broker() instanceof Broker.Embedded
+              ? "station %s is not running: nobody answers at %s, where its broker was last; start it with: restpoint run %s"
+                  .formatted(read.name(), address.url(), station.file())
+              : String.valueOf(e.getMessage()));
     }
   }
 
@@ -142,6 +148,7 @@ final class TellCommand implements Callable<Integer> {
                             .formatted(name, FIRST_ANSWER.toSeconds(), station.file())));
     print(first);
     if (verdict(first).equals("refused")) {
+      explain("was refused", first.path("reasons"));
       return ExitStatus.BAD_OUTCOME;
     }
     if (!wait) {
@@ -155,7 +162,31 @@ final class TellCommand implements Callable<Integer> {
                         ExitStatus.BAD_OUTCOME,
                         "%s was not done within %d s".formatted(instruction, withinSeconds)));
     print(last);
-    return isGood(last) ? ExitStatus.DONE : ExitStatus.BAD_OUTCOME;
+    if (isGood(last)) {
+      return ExitStatus.DONE;
+    }
+    if (verdict(last).equals("refused")) {
+      explain("was given up", last.path("reasons"));
+    } else {
+      explain("gave nothing that can be used", last.at("/outcome/reasons"));
+    }
+    return ExitStatus.BAD_OUTCOME;
+  }
+
+  /** The reasons that stand in an answer, for the person at the terminal. */
+  private void explain(String what, JsonNode reasons) {
+    for (JsonNode reason : reasons) {
+      String remedy = reason.path("remedy").asText();
+      spec.commandLine()
+          .getErr()
+          .println(
+              "restpoint: %s %s: %s.%s"
+                  .formatted(
+                      instruction,
+                      what,
+                      reason.path("text").asText(),
+                      remedy.isEmpty() ? "" : " " + remedy));
+    }
   }
 
   private static boolean isGood(JsonNode answer) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
@@ -44,6 +45,7 @@ public final class RecordWriter {
     CsvWriter rows = rows();
     rows.writeRecord(columns.stream().map(Column::name).toList());
     journal.entries(query, entry -> row(rows, columns, entry.json()));
+    flush(rows);
   }
 
   /** Writes raw readings; as CSV they are a recording. */
@@ -62,8 +64,9 @@ public final class RecordWriter {
                           kept.reading().celsius()))));
       return;
     }
-    RecordingWriter recording = RecordingWriter.to(out);
-    journal.readings(span, kept -> recording.write(kept.probe(), kept.reading()));
+    try (RecordingWriter recording = RecordingWriter.to(keptOpen(out))) {
+      journal.readings(span, kept -> recording.write(kept.probe(), kept.reading()));
+    }
   }
 
   /** Writes instructions; as JSON lines they are what a replay takes. */
@@ -76,10 +79,30 @@ public final class RecordWriter {
     CsvWriter rows = rows();
     rows.writeRecord(columns.stream().map(Column::name).toList());
     journal.instructions(span, kept -> row(rows, columns, kept.json()));
+    flush(rows);
   }
 
   private CsvWriter rows() {
     return CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
+  }
+
+  /** The table's writer holds rows back; what it still holds goes on. */
+  private static void flush(CsvWriter rows) {
+    try {
+      rows.flush();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A recording is complete when it is closed; what it is written to stays open. */
+  private static Writer keptOpen(Writer out) {
+    return new FilterWriter(out) {
+      @Override
+      public void close() throws IOException {
+        flush();
+      }
+    };
   }
 
   private static void row(CsvWriter rows, List<Column> columns, String json) {

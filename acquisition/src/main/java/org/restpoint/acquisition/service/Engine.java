@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Notice;
@@ -45,13 +46,19 @@ public final class Engine implements AutoCloseable {
   private static final Duration CLOSE_WITHIN = Duration.ofSeconds(3);
   private static final int MOST_AT_ONCE = 4096;
 
+  /**
+   * Instructions come from people and rigs; so many wait only when the journal cannot be written.
+   */
+  private static final int MOST_TOLD = 1024;
+
   private final Station station;
   private final Journal journal;
   private final InstantSource clock;
   private final Desk desk;
   private final Outgoing outgoing;
   private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
-  private final Map<String, Instant> lastTimes = new HashMap<>();
+  private final AtomicInteger told = new AtomicInteger();
+  private final TimeOrder times;
   private final Thread thread = new Thread(this::run, "engine");
   private final StationRoutine routine;
   private volatile boolean closing;
@@ -62,6 +69,7 @@ public final class Engine implements AutoCloseable {
     this.station = station;
     this.journal = journal;
     this.clock = clock;
+    this.times = new TimeOrder(station);
     this.outgoing = new Outgoing(new Topics(station.name()), listener);
     this.routine = new StationRoutine(station, Memories.read(journal.memories()), outgoing, false);
     this.desk = new Desk(station, journal, routine, outgoing);
@@ -77,8 +85,16 @@ public final class Engine implements AutoCloseable {
     return new HandOver(probe, inputs);
   }
 
-  /** Takes an instruction from the broker; it is stored and carried out by the engine's thread. */
+  /**
+   * Takes an instruction from the broker; it is stored and carried out by the engine's thread.
+   *
+   * @throws ServiceException when too many wait; the instruction is not taken
+   */
   public void instruct(Input.Message message) {
+    if (told.incrementAndGet() > MOST_TOLD) {
+      told.decrementAndGet();
+      throw new ServiceException("%d instructions wait to be carried out".formatted(MOST_TOLD));
+    }
     inputs.add(new Input.Told(message));
   }
 
@@ -94,12 +110,16 @@ public final class Engine implements AutoCloseable {
 
   private void run() {
     try {
-      routine.begin(now());
+      Instant start = now();
+      times.passed(start);
+      routine.begin(start);
       commit();
       while (!closing || !inputs.isEmpty()) {
         takeWaiting();
         if (inputs.isEmpty()) {
-          routine.elapse(now().minus(GRACE));
+          Instant passed = now().minus(GRACE);
+          times.passed(passed);
+          routine.elapse(passed);
         }
         if (outgoing.isUrgent() || outgoing.isFull()) {
           commit();
@@ -132,28 +152,26 @@ public final class Engine implements AutoCloseable {
     } else if (input instanceof Input.Trouble trouble) {
       trouble.from().taken();
       tell(trouble.probe(), trouble.trouble());
-    } else if (input instanceof Input.Told told) {
-      desk.take(notBefore(told.message().probe(), now()), told.message());
+    } else if (input instanceof Input.Told instruction) {
+      told.decrementAndGet();
+      Input.Message message = instruction.message();
+      desk.take(times.ofInstruction(message.probe(), now()), message);
     }
   }
 
   private void read(String probe, Reading reading) {
-    Instant time = notBefore(probe, reading.time());
+    Instant time = times.ofReading(probe, reading.time());
     Reading kept = new Reading(time, reading.millivolts(), reading.celsius());
     outgoing.keep(probe, kept);
     routine.reading(probe, kept);
   }
 
-  /** The clock may be put back; a probe's times never are. */
-  private Instant notBefore(String probe, Instant time) {
-    Instant last = lastTimes.getOrDefault(probe, Instant.MIN);
-    Instant kept = time.isBefore(last) ? last : time;
-    lastTimes.put(probe, kept);
-    return kept;
-  }
-
   private void tell(String probe, LinkTrouble trouble) {
-    LOG.warn("{}: {}. {}", probe, trouble.text(), trouble.remedy());
+    if (trouble.remedy().isEmpty()) {
+      LOG.info("{}: {}", probe, trouble.text());
+    } else {
+      LOG.warn("{}: {}. {}", probe, trouble.text(), trouble.remedy());
+    }
     outgoing.event(
         new Notice(
             Notices.newId(probe),

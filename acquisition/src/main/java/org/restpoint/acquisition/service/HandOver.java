@@ -5,6 +5,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.stability.reading.Reading;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Between one link and the engine: bounded for each link, so that one that floods cannot push out
@@ -14,6 +16,8 @@ final class HandOver implements LinkListener {
 
   /** Over an hour of readings at one a second, or some seconds of a flood. */
   static final int MOST_WAITING = 4096;
+
+  private static final Logger LOG = LoggerFactory.getLogger(HandOver.class);
 
   private final String probe;
   private final BlockingQueue<Input> inputs;
@@ -37,6 +41,7 @@ final class HandOver implements LinkListener {
   public void trouble(LinkTrouble trouble) {
     if (waiting.incrementAndGet() > MOST_WAITING) {
       waiting.decrementAndGet();
+      LOG.warn("{}: {}, which the journal does not keep: too much waits", probe, trouble.text());
     } else {
       inputs.add(new Input.Trouble(this, probe, trouble));
     }

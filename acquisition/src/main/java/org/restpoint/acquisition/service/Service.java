@@ -144,7 +144,10 @@ public final class Service implements AutoCloseable {
     links.values().forEach(Link::start);
     ready = true;
     LOG.info(
-        "ready: station {}, {} probes, broker {}", station.name(), links.size(), address.url());
+        "ready: station {}, {}, broker {}",
+        station.name(),
+        links.size() == 1 ? "1 probe" : links.size() + " probes",
+        address.url());
   }
 
   private BrokerAddress broker() throws EmbeddedBrokerException {

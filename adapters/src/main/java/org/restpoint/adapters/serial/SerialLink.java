@@ -155,9 +155,11 @@ public final class SerialLink implements Link {
     } else if (attempt instanceof SerialDevice.Attempt.Opened opened) {
       try (SerialDevice open = opened.device()) {
         device = open;
+        SerialFarewell.add(this);
         return read(new SerialSession(open, surroundings));
       } finally {
         device = null;
+        SerialFarewell.remove(this);
       }
     }
     return false;
