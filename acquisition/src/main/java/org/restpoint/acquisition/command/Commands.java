@@ -20,6 +20,7 @@ import picocli.CommandLine.ParseResult;
     },
     subcommands = {
       CheckCommand.class,
+      DemoCommand.class,
       PortsCommand.class,
       RecordsCommand.class,
       ReplayCommand.class,

@@ -1,0 +1,104 @@
+package org.restpoint.acquisition.demo;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.restpoint.acquisition.event.Calibration;
+import org.restpoint.acquisition.event.Progress;
+import org.restpoint.acquisition.event.Result;
+import org.restpoint.stability.calibration.Reason;
+
+/** What the station says, in sentences for the account. */
+final class Sentences {
+
+  private Sentences() {}
+
+  static String progress(Progress progress) {
+    String drift =
+        progress.driftMillivoltsPerMinute().isPresent()
+            ? number(", drifting %+.2f mV/min", progress.driftMillivoltsPerMinute().getAsDouble())
+            : "";
+    return number("  %8.2f mV", progress.latestMillivolts()) + drift;
+  }
+
+  static String calibration(Calibration calibration) {
+    String standards =
+        calibration.points().stream()
+            .map(Calibration.Point::standard)
+            .collect(Collectors.joining(", "));
+    if (calibration.verdict() == Calibration.Verdict.REFUSED) {
+      return "REFUSED (%s): %s".formatted(standards, reasons(calibration.reasons()));
+    }
+    String slope =
+        number("%.2f mV/decade, ", calibration.slopeMillivoltsPerDecade().orElseThrow())
+            + number("%.1f %% of the ideal slope", calibration.slopePercent().orElseThrow());
+    return "ACCEPTED (%s): %s, %s%s."
+        .formatted(standards, slope, origin(calibration.slopeFrom()), flags(calibration.flags()));
+  }
+
+  private static String origin(String slopeFrom) {
+    return switch (slopeFrom) {
+      case "ideal" -> "not measured yet: one standard shows the offset alone";
+      case "last accepted" -> "kept from before; the offset is new";
+      default -> "fitted";
+    };
+  }
+
+  static String result(Result result) {
+    if (result.concentration().isEmpty()) {
+      return "NO NUMBER (%s): %s".formatted(word(result.outcome()), reasons(result.reasons()));
+    }
+    Result.Amount amount = result.concentration().get();
+    String recovery =
+        result
+            .verification()
+            .filter(check -> check.recoveryPercent().isPresent())
+            .map(
+                check ->
+                    number(" Expected %s %s:", check.expected(), amount.unit())
+                        + number(" recovery %.1f %%.", check.recoveryPercent().getAsDouble()))
+            .orElse("");
+    return "RESULT %s %s %s, quality %d%s.%s"
+        .formatted(
+            amount(amount),
+            amount.unit(),
+            amount.basis(),
+            result.quality(),
+            flags(result.flags()),
+            recovery);
+  }
+
+  /** A value with its uncertainty, two digits of it (JCGM 100:2008, 7.2.6). */
+  static String amount(Result.Amount amount) {
+    BigDecimal uncertainty =
+        new BigDecimal(amount.uncertainty()).round(new MathContext(2, RoundingMode.HALF_EVEN));
+    int decimals = Math.max(0, uncertainty.scale());
+    return new BigDecimal(amount.value()).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString()
+        + " \u00b1 "
+        + uncertainty.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  static String flags(List<String> flags) {
+    if (flags.isEmpty()) {
+      return "";
+    }
+    return (flags.size() == 1 ? ", flag " : ", flags ") + String.join(", ", flags);
+  }
+
+  static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String reasons(List<Reason> reasons) {
+    return reasons.stream()
+        .map(why -> (why.text() + ". " + why.remedy()).strip())
+        .collect(Collectors.joining(" "));
+  }
+
+  static String number(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
