@@ -24,13 +24,11 @@ import picocli.CommandLine.Spec;
     })
 final class DemoCommand implements Callable<Integer> {
 
-  /** Half an hour at the bench in a quarter of a minute. */
-  private static final double SPEED = 150;
-
   /** The half-hour lies in the past, so that whoever goes on with the station is not early. */
   private static final Duration BEFORE_NOW = Duration.ofHours(1);
 
   private static final int HIGHEST_PORT = 65_535;
+  private static final int HIGHEST_SPEED = 1_000;
 
   @Option(
       names = "--folder",
@@ -44,19 +42,24 @@ final class DemoCommand implements Callable<Integer> {
       description = "where the broker listens on 127.0.0.1; 0 for a free port (the default)")
   private int port;
 
+  @Option(
+      names = "--speed",
+      paramLabel = "TIMES",
+      description =
+          "how many times as fast as at a real bench, 1 to 1000 (default: ${DEFAULT-VALUE})")
+  private int speed = 150;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() throws InterruptedException {
-    if (port < 0 || port > HIGHEST_PORT) {
-      throw new ParameterException(
-          spec.commandLine(), "--port: expected 0 to %d; found %d".formatted(HIGHEST_PORT, port));
-    }
+    requireBetween("--port", 0, HIGHEST_PORT, port);
+    requireBetween("--speed", 1, HIGHEST_SPEED, speed);
     Demo demo =
         new Demo(
             folder,
             port,
-            SPEED,
+            speed,
             InstantSource.system().instant().minus(BEFORE_NOW).truncatedTo(ChronoUnit.SECONDS));
     try {
       boolean good = demo.play(program(), new PrintWriter(StandardOutput.buffered(), true));
@@ -65,6 +68,14 @@ final class DemoCommand implements Callable<Integer> {
       throw new CommandException(
           e.begun() ? ExitStatus.BAD_OUTCOME : ExitStatus.NOT_STARTED,
           String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void requireBetween(String option, int low, int high, int found) {
+    if (found < low || found > high) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "%s: expected %d to %d; found %d".formatted(option, low, high, found));
     }
   }
 

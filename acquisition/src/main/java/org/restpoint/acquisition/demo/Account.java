@@ -1,41 +1,61 @@
 package org.restpoint.acquisition.demo;
 
-import java.io.PrintWriter;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
-/** The account on the terminal: plain lines, wrapped, with the time at the bench before them. */
+/**
+ * The account on the terminal: plain lines of at most 100 columns, with the time at the bench
+ * before them. Lines are broken at spaces, not at a no-break space, which is shown as a space.
+ */
 final class Account {
 
-  private static final int WIDTH = 96;
+  /** Shown as a space, and no line is broken there. */
+  static final char NO_BREAK = '\u00a0';
+
+  private static final int WIDTH = 100;
+
+  /** A space between a number and its unit. */
+  private static final Pattern UNIT =
+      Pattern.compile("(?<=\\d) (%|mV|mg/L|\u00b0C|min|s)(?![A-Za-z])");
+
   private static final String MARGIN = "       ";
 
-  private final PrintWriter out;
-  private final Instant start;
+  private final Consumer<String> out;
+  private Instant start = Instant.EPOCH;
+  private boolean atHeading;
 
-  /**
-   * An account.
-   *
-   * @param out where it goes; each line at once
-   * @param start the time shown as 00:00
-   */
-  Account(PrintWriter out, Instant start) {
+  /** An account that goes out line by line. */
+  Account(Consumer<String> out) {
     this.out = out;
-    this.start = start;
+  }
+
+  /** Says which time is shown as 00:00. */
+  void beginAt(Instant time) {
+    start = time;
   }
 
   /** A line as it is. */
   void line(String text) {
-    out.println(text);
-    out.flush();
+    out.accept(text.replace(NO_BREAK, ' '));
+    atHeading = false;
   }
 
   /** The heading of a part of the story. */
   void heading(String text) {
     line("");
     line(text);
+    atHeading = true;
+  }
+
+  /** Room before the next step, except under a heading. */
+  void gap() {
+    if (!atHeading) {
+      line("");
+    }
   }
 
   /** A sentence that begins at the left. */
@@ -64,7 +84,7 @@ final class Account {
     }
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
+    for (String word : UNIT.matcher(text).replaceAll(NO_BREAK + "$1").split(" ", -1)) {
       if (line.length() > 0 && line.length() + 1 + word.length() > width) {
         lines.add(line.toString());
         line.setLength(0);

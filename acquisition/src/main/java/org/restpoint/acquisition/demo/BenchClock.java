@@ -32,10 +32,6 @@ final class BenchClock implements InstantSource {
     electrode = link;
   }
 
-  Instant start() {
-    return start;
-  }
-
   @Override
   public Instant instant() {
     Link followed = electrode;

@@ -47,14 +47,23 @@ record Closing(Account account, String program, Path station) {
     String records = program + " records " + quoted(station);
     String readings = quoted(station.resolveSibling("readings.csv"));
     String instructions = quoted(station.resolveSibling("instructions.jsonl"));
-    account.line("  " + records);
-    account.line("  " + records + " --of calibrations");
-    account.line("and the same results to the last digit, reckoned anew from the raw readings:");
-    account.line("  " + records + " --of readings > " + readings);
-    account.line("  " + records + " --of instructions > " + instructions);
-    account.line("  %s replay %s %s \\".formatted(program, quoted(station), readings));
-    account.line("    --instructions " + instructions);
+    command(records);
+    command(records, "--of calibrations");
+    account.line("and the same results to the last digit, worked out anew from raw millivolts:");
+    command(records, "--of readings > " + readings);
+    command(records, "--of instructions > " + instructions);
+    command(program + " replay " + quoted(station), readings + " --instructions " + instructions);
     return true;
+  }
+
+  private void command(String begin) {
+    account.line("  " + begin);
+  }
+
+  /** A command to copy that would be too long for one line. */
+  private void command(String begin, String end) {
+    account.line("  " + begin + " \\");
+    account.line("      " + end);
   }
 
   private static String quoted(Path path) {

@@ -34,6 +34,14 @@ public record Demo(Path folder, int port, double speed, Instant start) {
 
   private static final String PROBE = "no3-a";
 
+  /** What is played on the bench. */
+  interface Play {
+
+    /** Plays it; gives what was found. */
+    List<Finding> perform(Technician technician, Account account)
+        throws BrokerException, InterruptedException;
+  }
+
   /**
    * Plays it.
    *
@@ -44,43 +52,54 @@ public record Demo(Path folder, int port, double speed, Instant start) {
    * @throws org.restpoint.acquisition.service.ServiceException when the service cannot start
    */
   public boolean play(String program, PrintWriter out) throws InterruptedException {
+    return play(program, out, (technician, account) -> new Story(technician, account).play());
+  }
+
+  boolean play(String program, PrintWriter out, Play play) throws InterruptedException {
     Path privateFolder = PrivateFolder.path();
     Path file = new DemoFolder(folder, privateFolder).prepare(port);
     Station station = station(file);
+    Terminal terminal = new Terminal(out);
+    terminal.start();
+    try {
+      Account account = new Account(terminal::print);
+      Played played = serve(station, file, privateFolder, account, play);
+      Closing closing = new Closing(account, program, file);
+      closing.tell(played.findings());
+      return closing.judge(played.surprises());
+    } finally {
+      terminal.finish();
+    }
+  }
+
+  private Played serve(Station station, Path file, Path privateFolder, Account account, Play play)
+      throws InterruptedException {
     Probe probe = station.probes().get(PROBE);
     if (probe == null || !(probe.link() instanceof LinkSettings.Simulated simulated)) {
       throw new IllegalStateException("the demo's station has its simulated electrode");
     }
     BenchClock clock = new BenchClock(start, simulated.interval());
-    Account account = new Account(out, start);
     Surroundings surroundings =
         new Surroundings(privateFolder, clock, System::nanoTime, speed, event -> {});
-    Closing closing = new Closing(account, program, file);
     try (Service service = Service.start(station, surroundings)) {
       SimulatedLink link = (SimulatedLink) service.link(PROBE).orElseThrow();
       clock.follow(link);
       BrokerAddress broker = broker(station, privateFolder);
       open(account, file, broker, station.name());
       Bench bench = new Bench(link, probe.electrode().orElseThrow());
-      return tell(station, broker, bench, account, closing);
-    }
-  }
-
-  private static boolean tell(
-      Station station, BrokerAddress broker, Bench bench, Account account, Closing closing)
-      throws InterruptedException {
-    Topics topics = new Topics(station.name());
-    try (Dialogue dialogue = Dialogue.open(broker, topics, PROBE, new Reporter(account))) {
-      dialogue.state(state -> true);
-      Technician technician = new Technician(bench, dialogue, account);
-      Story story = new Story(technician, account);
-      story.play();
-      closing.tell(story.findings());
-      return closing.judge(technician.surprises());
+      Topics topics = new Topics(station.name());
+      try (Dialogue dialogue = Dialogue.open(broker, topics, PROBE, new Reporter(account))) {
+        dialogue.state(state -> true);
+        Technician technician = new Technician(bench, dialogue, account);
+        List<Finding> findings = play.perform(technician, account);
+        return new Played(findings, technician.surprises());
+      }
     } catch (BrokerException e) {
       throw DemoException.brokenOff(String.valueOf(e.getMessage()));
     }
   }
+
+  private record Played(List<Finding> findings, List<String> surprises) {}
 
   private static Station station(Path file) {
     StationFile.Outcome outcome = StationFile.read(file, new Vocabulary(StationTerms.vocabulary()));

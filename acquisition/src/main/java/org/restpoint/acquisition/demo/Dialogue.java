@@ -29,6 +29,9 @@ final class Dialogue implements AutoCloseable {
   /** Readings come all the time: nothing at all for so long means that something has ended. */
   private static final Duration SILENCE = Duration.ofSeconds(30);
 
+  /** At the bench: a soak takes 20 min, and a reading is given up after 10. */
+  private static final Duration LONGEST = Duration.ofHours(1);
+
   private final Caller caller;
   private final String instructionTopic;
   private final Consumer<Event> listener;
@@ -69,8 +72,9 @@ final class Dialogue implements AutoCloseable {
   Answer ask(ObjectNode instruction) throws BrokerException, InterruptedException {
     String id = UUID.randomUUID().toString();
     Optional<Answer> answer = firstAnswer(instruction.deepCopy().put("id", id), id);
+    Patience patience = new Patience(LONGEST);
     while (answer.isEmpty() || answer.get().verdict() == Answer.Verdict.ACCEPTED) {
-      answer = hear().answerTo(id);
+      answer = hear(patience).answerTo(id);
     }
     return answer.get();
   }
@@ -97,8 +101,9 @@ final class Dialogue implements AutoCloseable {
 
   /** Waits for a state. */
   State state(Predicate<State> wanted) throws InterruptedException {
+    Patience patience = new Patience(LONGEST);
     while (true) {
-      Optional<Event> event = hear().event();
+      Optional<Event> event = hear(patience).event();
       if (event.isPresent() && event.get() instanceof State state && wanted.test(state)) {
         return state;
       }
@@ -107,18 +112,21 @@ final class Dialogue implements AutoCloseable {
 
   /** Waits until something happens at a time or after it; readings do all the time. */
   void until(Instant time) throws InterruptedException {
+    Patience patience = new Patience(LONGEST);
     Optional<Event> event = Optional.empty();
     while (event.isEmpty() || event.get().time().isBefore(time)) {
-      event = hear().event();
+      event = hear(patience).event();
     }
   }
 
-  private Said hear() throws InterruptedException {
-    return next(SILENCE)
-        .orElseThrow(
-            () ->
-                DemoException.brokenOff(
-                    "nothing was heard from the station for %d s".formatted(SILENCE.toSeconds())));
+  private Said hear(Patience patience) throws InterruptedException {
+    Optional<Said> said = next(SILENCE);
+    if (said.isEmpty()) {
+      throw DemoException.brokenOff(
+          "nothing was heard from the station for %d s".formatted(SILENCE.toSeconds()));
+    }
+    said.get().event().ifPresent(patience::tax);
+    return said.get();
   }
 
   private Optional<Said> next(Duration limit) throws InterruptedException {

@@ -36,7 +36,7 @@ final class Reporter implements Consumer<Event> {
         sometimes(
             reading.time(),
             BETWEEN_SOAKING,
-            Sentences.number("  %8.2f mV", reading.millivolts().getAsDouble()));
+            Sentences.number("%8.2f mV", reading.millivolts().getAsDouble()));
       }
     } else if (event instanceof State state) {
       soaking = state.state().equals("soaking");

@@ -21,35 +21,42 @@ final class Sentences {
         progress.driftMillivoltsPerMinute().isPresent()
             ? number(", drifting %+.2f mV/min", progress.driftMillivoltsPerMinute().getAsDouble())
             : "";
-    return number("  %8.2f mV", progress.latestMillivolts()) + drift;
+    return number("%8.2f mV", progress.latestMillivolts()) + drift;
   }
 
   static String calibration(Calibration calibration) {
+    String rest =
+        calibration.points().stream()
+            .reduce((earlier, later) -> later)
+            .map(point -> number("At rest at %.2f mV. ", point.millivolts()))
+            .orElse("");
     String standards =
         calibration.points().stream()
             .map(Calibration.Point::standard)
             .collect(Collectors.joining(", "));
     if (calibration.verdict() == Calibration.Verdict.REFUSED) {
-      return "REFUSED (%s): %s".formatted(standards, reasons(calibration.reasons()));
+      Reason why = calibration.reasons().get(0);
+      return rest + "REFUSED (%s), %s: %s.".formatted(standards, why.code(), why.text());
     }
-    String slope =
-        number("%.2f mV/decade, ", calibration.slopeMillivoltsPerDecade().orElseThrow())
-            + number("%.1f %% of the ideal slope", calibration.slopePercent().orElseThrow());
-    return "ACCEPTED (%s): %s, %s%s."
-        .formatted(standards, slope, origin(calibration.slopeFrom()), flags(calibration.flags()));
+    return rest
+        + "ACCEPTED (%s): %s%s."
+            .formatted(standards, slope(calibration), flags(calibration.flags()));
   }
 
-  private static String origin(String slopeFrom) {
-    return switch (slopeFrom) {
-      case "ideal" -> "not measured yet: one standard shows the offset alone";
-      case "last accepted" -> "kept from before; the offset is new";
-      default -> "fitted";
+  private static String slope(Calibration calibration) {
+    String slope =
+        number("%.2f mV/decade, ", calibration.slopeMillivoltsPerDecade().orElseThrow())
+            + number("%.1f %% of the ideal", calibration.slopePercent().orElseThrow());
+    return switch (calibration.slopeFrom()) {
+      case "ideal" -> "one standard gives the offset; the slope is taken as the ideal one";
+      case "last accepted" -> "a new offset; the slope is kept, " + slope;
+      default -> "the slope is " + slope;
     };
   }
 
   static String result(Result result) {
     if (result.concentration().isEmpty()) {
-      return "NO NUMBER (%s): %s".formatted(word(result.outcome()), reasons(result.reasons()));
+      return "NO NUMBER, " + reasons(result.reasons());
     }
     Result.Amount amount = result.concentration().get();
     String recovery =
@@ -61,14 +68,16 @@ final class Sentences {
                     number(" Expected %s %s:", check.expected(), amount.unit())
                         + number(" recovery %.1f %%.", check.recoveryPercent().getAsDouble()))
             .orElse("");
-    return "RESULT %s %s %s, quality %d%s.%s"
-        .formatted(
-            amount(amount),
-            amount.unit(),
-            amount.basis(),
-            result.quality(),
-            flags(result.flags()),
-            recovery);
+    return number("At rest at %.2f mV after ", result.millivolts().orElseThrow())
+        + number("%.0f s, %.1f \u00b0C. ", result.elapsedSeconds(), result.celsius().orElseThrow())
+        + "RESULT %s %s %s, quality %s%s.%s"
+            .formatted(
+                amount(amount),
+                amount.unit(),
+                amount.basis(),
+                result.quality() == 1 ? "1 (pass)" : result.quality() + " (suspect)",
+                flags(result.flags()),
+                recovery);
   }
 
   /** A value with its uncertainty, two digits of it (JCGM 100:2008, 7.2.6). */
@@ -85,7 +94,7 @@ final class Sentences {
     if (flags.isEmpty()) {
       return "";
     }
-    return (flags.size() == 1 ? ", flag " : ", flags ") + String.join(", ", flags);
+    return (flags.size() == 1 ? "; flag " : "; flags ") + String.join(", ", flags);
   }
 
   static String word(Enum<?> value) {
@@ -94,7 +103,7 @@ final class Sentences {
 
   private static String reasons(List<Reason> reasons) {
     return reasons.stream()
-        .map(why -> (why.text() + ". " + why.remedy()).strip())
+        .map(why -> "%s: %s. %s".formatted(why.code(), why.text(), why.remedy()).strip())
         .collect(Collectors.joining(" "));
   }
 

@@ -20,7 +20,7 @@ final class Story {
   private static final Solution LOW = new Solution("standard low", 5, BENCH_CELSIUS);
   private static final Solution MID = new Solution("standard mid", 20, BENCH_CELSIUS);
 
-  /** A wet electrode was dipped into it on its way from the strongest standard. */
+  /** Some of the strongest standard was spilt into it. */
   private static final Solution BAD_MID = new Solution("standard mid", 33, BENCH_CELSIUS);
 
   private static final Solution HIGH = new Solution("standard high", 100, BENCH_CELSIUS);
@@ -37,17 +37,14 @@ final class Story {
     this.account = account;
   }
 
-  /** Everything that was measured, in its order. */
-  List<Finding> findings() {
-    return List.copyOf(findings);
-  }
-
-  void play() throws BrokerException, InterruptedException {
+  /** Plays it; gives everything that was measured, in its order. */
+  List<Finding> play() throws BrokerException, InterruptedException {
     soak();
     calibrate();
     soil();
     water();
     check();
+    return List.copyOf(findings);
   }
 
   private void soak() throws BrokerException, InterruptedException {
@@ -57,23 +54,27 @@ final class Story {
 
   private void calibrate() throws BrokerException, InterruptedException {
     account.heading("CALIBRATE");
-    technician.calibrate("low", LOW, "A fresh portion of standard low.", Verdict.ACCEPTED);
+    technician.calibrate("low", LOW, "It goes into standard low, 5 mg/L.", Verdict.ACCEPTED);
     technician.calibrate(
         "mid",
         BAD_MID,
-        "Standard mid, from a beaker that stood open. What nobody at the bench knows: a wet"
-            + " electrode from standard high was in it, and it holds 33 mg/L instead of 20.",
+        "One standard does not show the slope, so on to standard mid, 20 mg/L, from a beaker that"
+            + " stood open. What nobody at the bench knows: a drop of standard high fell into it,"
+            + " and it holds 33 mg/L.",
         Verdict.REFUSED);
     findings.add(
         technician.measureInVain(
             "S-101, too early",
             EXTRACT,
-            "In a hurry: the soil extract is tried all the same.",
+            "Somebody is in a hurry and tries the soil extract all the same.",
             soilSample(),
             "calibration-refused"));
     technician.calibrate(
-        "mid", MID, "A fresh portion of standard mid, poured from the bottle.", Verdict.ACCEPTED);
-    technician.calibrate("high", HIGH, "A fresh portion of standard high.", Verdict.ACCEPTED);
+        "mid",
+        MID,
+        "The open beaker is the first suspect: a fresh portion of standard mid from the bottle.",
+        Verdict.ACCEPTED);
+    technician.calibrate("high", HIGH, "And standard high, 100 mg/L.", Verdict.ACCEPTED);
   }
 
   private void soil() throws BrokerException, InterruptedException {
@@ -82,7 +83,7 @@ final class Story {
         technician.measure(
             "S-101, soil extract",
             EXTRACT,
-            "Sample S-101: soil, 30 cm deep, shaken with an extracting solution and filtered.",
+            "Sample S-101: soil from 30 cm, shaken with an extracting solution and filtered.",
             soilSample(),
             List.of()));
     account.below(
@@ -125,7 +126,7 @@ final class Story {
         .createObjectNode()
         .put("number", "S-101")
         .put("kind", "soil extract")
-        .put("grower", "invented: Ada Fields")
+        .put("grower", "Ada Fields (invented)")
         .put("field", "Long Acre")
         .put("depthCentimetres", 30);
   }
@@ -135,7 +136,7 @@ final class Story {
         .createObjectNode()
         .put("number", "W-7")
         .put("kind", "tile-drain water")
-        .put("grower", "invented: Ada Fields")
+        .put("grower", "Ada Fields (invented)")
         .put("field", "Long Acre, south outlet")
         .put("kept", "on ice, filtered, read the same day");
   }

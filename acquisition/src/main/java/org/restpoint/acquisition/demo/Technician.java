@@ -40,10 +40,12 @@ final class Technician {
     return List.copyOf(surprises);
   }
 
-  /** Soaks the electrode until the station says that it is over. */
+  /** Begins the account: soaks the electrode until the station says that it is over. */
   void soak(Solution solution, String told, int minutes)
       throws BrokerException, InterruptedException {
-    account.at(bench.put(solution), told);
+    Instant begun = bench.put(solution);
+    account.beginAt(begun);
+    account.at(begun, told);
     ask(instruction("soak").put("minutes", minutes));
     State soaking = dialogue.state(state -> state.state().equals("soaking"));
     account.at(soaking.time(), soaking.nextStep());
@@ -110,12 +112,18 @@ final class Technician {
   private void move(Solution solution, String told) throws InterruptedException {
     Instant rinsed = bench.put(RINSE).plus(RINSING);
     dialogue.until(rinsed);
-    account.at(bench.put(solution), "Rinsed, blotted. " + told);
+    account.gap();
+    account.at(bench.put(solution), "Rinsed and blotted. " + told);
   }
 
   private Answer ask(ObjectNode instruction) throws BrokerException, InterruptedException {
-    account.below("> " + EventJson.write(instruction));
+    account.below("> " + shown(instruction));
     return dialogue.ask(instruction);
+  }
+
+  /** As it is sent, but for spaces between the fields, where a line may be broken. */
+  private static String shown(ObjectNode instruction) {
+    return EventJson.write(instruction).replace(' ', Account.NO_BREAK).replace(",\"", ", \"");
   }
 
   private static ObjectNode instruction(String word) {
