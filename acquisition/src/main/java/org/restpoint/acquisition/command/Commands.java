@@ -23,6 +23,7 @@ import picocli.CommandLine.TypeConversionException;
     },
     subcommands = {
       CheckCommand.class,
+      DemoCommand.class,
       PortsCommand.class,
       RecordsCommand.class,
       ReplayCommand.class,

@@ -19,6 +19,9 @@ public final class Logs {
 
   private static final String OWN = "org.restpoint";
 
+  /** The embedded broker is ended without waiting for idle threads, which this class warns of. */
+  private static final String BROKER_THREADS = "io.moquette.broker.NewNettyAcceptor";
+
   private Logs() {}
 
   /** From INFO on, to standard error. */
@@ -60,6 +63,7 @@ public final class Logs {
     appender.start();
     Logger root = context.getLogger(org.slf4j.Logger.ROOT_LOGGER_NAME);
     root.setLevel(ch.qos.logback.classic.Level.WARN);
+    context.getLogger(BROKER_THREADS).setLevel(ch.qos.logback.classic.Level.ERROR);
     root.detachAndStopAllAppenders();
     root.addAppender(appender);
     context.getLogger(OWN).setLevel(ch.qos.logback.classic.Level.convertAnSLF4JLevel(level));

@@ -21,6 +21,11 @@ import org.restpoint.config.station.Probe;
 /** Makes the link that a probe's settings ask for. */
 final class LinkWiring {
 
+  /** What a bench meter commonly shows: 0.01 mV and 0.1 °C. */
+  private static final int MILLIVOLT_DECIMALS = 2;
+
+  private static final int CELSIUS_DECIMALS = 1;
+
   private final Surroundings surroundings;
   private final MqttReadings mqtt;
 
@@ -63,13 +68,16 @@ final class LinkWiring {
     Electrode electrode = probe.electrode().orElseThrow();
     return new SimulatedLink(
         new SimulatedSettings(
-            ElectrodeTraits.of(
+            new ElectrodeTraits(
                 settings.slopePercent(),
                 settings.offsetMillivolts(),
                 StationTerms.analyte(electrode).charge(),
                 settings.timeConstant(),
                 settings.noiseMillivolts(),
-                settings.seed()),
+                settings.creepMillivoltsPerHour(),
+                settings.seed(),
+                MILLIVOLT_DECIMALS,
+                CELSIUS_DECIMALS),
             new Beaker(
                 StationTerms.molesPerLitre(settings.solution(), electrode), settings.celsius()),
             settings.interval(),

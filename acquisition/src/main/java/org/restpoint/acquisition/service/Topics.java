@@ -30,6 +30,11 @@ public record Topics(String station) {
     return of(probe, "answer");
   }
 
+  /** The filter for all that is said about a probe and to it. */
+  public String everything(String probe) {
+    return of(probe, "+");
+  }
+
   /** The probe of an instruction's topic. */
   public String probeOf(String instructionTopic) {
     String[] levels = instructionTopic.split("/", -1);

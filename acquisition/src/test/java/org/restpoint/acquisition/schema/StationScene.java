@@ -75,6 +75,7 @@ final class StationScene {
             20,
             Duration.ofSeconds(5),
             0,
+            0,
             Duration.ofSeconds(1),
             1);
     Electrode electrode =

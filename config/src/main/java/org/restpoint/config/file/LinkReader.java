@@ -25,6 +25,7 @@ final class LinkReader {
           "offset",
           "time-constant",
           "noise",
+          "creep",
           "interval",
           "seed");
 
@@ -33,6 +34,7 @@ final class LinkReader {
   private static final Allowed SLOPE = Allowed.from(Measure.SHARE, "1 %", "200 %");
   private static final Allowed OFFSET = Allowed.from(Measure.POTENTIAL, "-2000 mV", "2000 mV");
   private static final Allowed NOISE = Allowed.from(Measure.POTENTIAL, "0 mV", "100 mV");
+  private static final Allowed CREEP = Allowed.from(Measure.DRIFT, "-100 mV/h", "100 mV/h");
   private static final Allowed TIME_CONSTANT = Allowed.from(Measure.TIME, "1 ms", "1 d");
   private static final Allowed INTERVAL = Allowed.from(Measure.TIME, "1 ms", "1 d");
 
@@ -94,6 +96,7 @@ final class LinkReader {
     double slope = keys.find("slope").flatMap(SLOPE::number).orElse(98.0);
     double offset = keys.find("offset").flatMap(OFFSET::number).orElse(0.0);
     double noise = keys.find("noise").flatMap(NOISE::number).orElse(0.05);
+    double creep = keys.find("creep").flatMap(CREEP::number).orElse(0.0);
     Duration timeConstant =
         keys.find("time-constant").flatMap(TIME_CONSTANT::span).orElse(Duration.ofSeconds(8));
     Duration interval = keys.find("interval").flatMap(INTERVAL::span).orElse(Duration.ofSeconds(1));
@@ -104,6 +107,6 @@ final class LinkReader {
         .map(
             solution ->
                 new Simulated(
-                    solution, celsius, slope, offset, timeConstant, noise, interval, seed));
+                    solution, celsius, slope, offset, timeConstant, noise, creep, interval, seed));
   }
 }

@@ -28,6 +28,9 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
   static final Measure POTENTIAL =
       of("a potential", "mV", "0.1 mV", Map.of("mV", "1", "uV", "0.001", "V", "1000"));
 
+  /** Drift of a potential, base mV/h. */
+  static final Measure DRIFT = of("a drift", "mV/h", "1 mV/h", Map.of("mV/h", "1"));
+
   /** Span of time, base s. */
   static final Measure TIME =
       of(

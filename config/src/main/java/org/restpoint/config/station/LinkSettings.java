@@ -68,6 +68,7 @@ public sealed interface LinkSettings {
    * @param offsetMillivolts its potential at 1 mol/L, in mV
    * @param timeConstant how fast it comes to rest
    * @param noiseMillivolts standard deviation of its noise, in mV
+   * @param creepMillivoltsPerHour how fast its offset creeps, in mV/h
    * @param interval how often it sends
    * @param seed seed of its noise
    */
@@ -78,6 +79,7 @@ public sealed interface LinkSettings {
       double offsetMillivolts,
       Duration timeConstant,
       double noiseMillivolts,
+      double creepMillivoltsPerHour,
       Duration interval,
       long seed)
       implements LinkSettings {}

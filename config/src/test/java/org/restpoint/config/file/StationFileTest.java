@@ -114,6 +114,7 @@ class StationFileTest {
                 0,
                 Duration.ofSeconds(8),
                 0.05,
+                0,
                 Duration.ofSeconds(1),
                 1));
     Electrode electrode = electrode(station, "no3-a");
@@ -176,6 +177,7 @@ class StationFileTest {
         .isEqualTo(new LinkSettings.Recording(folder.resolve("recordings/fluoride.csv")));
     LinkSettings.Simulated simulated = (LinkSettings.Simulated) probe(station, "made-up").link();
     assertThat(simulated.offsetMillivolts()).isEqualTo(-200);
+    assertThat(simulated.creepMillivoltsPerHour()).isEqualTo(-1.5);
     assertThat(simulated.seed()).isEqualTo(-7);
   }
 
