@@ -26,8 +26,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "replay",
     description = {
-      "Runs a recording through the station as fast as it goes and prints one JSON object a line,",
-      "in the order of time. Opens no link, no broker and no journal."
+      "Runs a recording through the station as fast as it goes and prints what comes of it.",
+      "One JSON object a line, in the order of time. Opens no link, no broker and no journal."
     })
 final class ReplayCommand implements Callable<Integer> {
 
