@@ -92,6 +92,8 @@ public record Demo(Path folder, int port, double speed, Instant start) {
         dialogue.state(state -> true);
         Technician technician = new Technician(bench, dialogue, account);
         List<Finding> findings = play.perform(technician, account);
+        link.close();
+        dialogue.hearOut();
         return new Played(findings, technician.surprises());
       }
     } catch (BrokerException e) {
