@@ -27,6 +27,15 @@ final class Rig implements AutoCloseable {
     return rig;
   }
 
+  /** Waits until the service says that it is there: from then on it hears what it is told. */
+  Rig awaitOnline() {
+    client.next(
+        message ->
+            message.topic().equals("restpoint/" + station + "/online")
+                && message.payload().equals("true"));
+    return this;
+  }
+
   /** Sends a message as a device does, at QoS 0. */
   void send(String topic, String payload) {
     client.publish(topic, payload, 0, false);
