@@ -22,10 +22,10 @@ final class Loopback {
     }
   }
 
-  /** A port on which nothing listens. */
-  static int deadPort() {
+  /** A broker's address at which nothing listens. */
+  static URI deadBroker() {
     try (ServerSocket socket = taken()) {
-      return socket.getLocalPort();
+      return URI.create("tcp://127.0.0.1:" + socket.getLocalPort());
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }

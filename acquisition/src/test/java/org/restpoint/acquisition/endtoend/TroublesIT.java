@@ -32,37 +32,6 @@ class TroublesIT {
 
   @TempDir private Path folder;
 
-  private static URI dead() {
-    return URI.create("tcp://127.0.0.1:" + Loopback.deadPort());
-  }
-
-  private Path station(String broker, String http, String... links) {
-    StringBuilder text = new StringBuilder();
-    text.append("station: bench\n")
-        .append("broker: %s\n".formatted(broker))
-        .append(http)
-        .append("standards: { low: { concentration: 5 mg/L, basis: as-N } }\n")
-        .append("probes:\n");
-    char name = 'a';
-    for (String link : links) {
-      text.append(
-          """
-            no3-%s:
-              analyte: nitrate
-              basis: as-N
-              link: %s
-              temperature: { fixed: 22 Cel }
-              calibrate: { standards: [low] }
-          """
-              .formatted(name++, link));
-    }
-    return BenchStation.write(folder, text.toString());
-  }
-
-  private static String remote(URI broker) {
-    return "{ url: \"%s\" }".formatted(broker);
-  }
-
   private static void assertNoTrace(List<String> log) {
     assertThat(log).noneMatch(line -> line.startsWith("\tat ") || line.contains("Exception"));
   }
@@ -79,7 +48,7 @@ class TroublesIT {
       throws Exception {
     Path absent = folder.resolve("ttyAbsent");
     Path file = Files.createFile(folder.resolve("notes.txt"));
-    URI broker = dead();
+    URI broker = Loopback.deadBroker();
     try (PseudoTerminal meter = new PseudoTerminal()) {
       Process holder = new ProcessBuilder("flock", meter.path().toString(), "cat").start();
       try (BufferedReader echo = holder.inputReader(StandardCharsets.US_ASCII)) {
@@ -87,8 +56,9 @@ class TroublesIT {
         holder.getOutputStream().flush();
         assertThat(echo.readLine()).isEqualTo("held");
         Path station =
-            station(
-                remote(broker),
+            BenchStation.plain(
+                folder,
+                BenchStation.remote(broker),
                 "",
                 BenchStation.serial(absent),
                 BenchStation.serial(meter.path()),
@@ -136,7 +106,12 @@ class TroublesIT {
       mode(meter.path(), "---rw----");
       String group =
           Files.readAttributes(meter.path(), PosixFileAttributes.class).group().getName();
-      Path station = station(remote(dead()), "", BenchStation.serial(meter.path()));
+      Path station =
+          BenchStation.plain(
+              folder,
+              BenchStation.remote(Loopback.deadBroker()),
+              "",
+              BenchStation.serial(meter.path()));
       mode(station, "rw-r--r--");
       List<String> command = new ArrayList<>();
       if (Files.getOwner(folder).getName().equals("root")) {
@@ -172,7 +147,8 @@ class TroublesIT {
     try (Mosquitto broker = Mosquitto.guarded(folder, "bench", "right").start()) {
       Path password = Files.writeString(folder.resolve("password"), "wrong\n");
       Path station =
-          station(
+          BenchStation.plain(
+              folder,
               "{ url: \"%s\", user: bench, password-file: password }".formatted(broker.url()),
               "",
               "{ mqtt: { topic: bench/no3, payload: number } }");
@@ -192,7 +168,8 @@ class TroublesIT {
   @Test
   void aSecondServiceOnTheSameJournalIsRefused() {
     Path station =
-        station("{ embedded: { port: 0 } }", "", BenchStation.serial(folder.resolve("x")));
+        BenchStation.plain(
+            folder, "{ embedded: { port: 0 } }", "", BenchStation.serial(folder.resolve("x")));
     try (RunningService first = RunningService.ready(station);
         RunningService second = RunningService.start(station)) {
       assertSaid(
@@ -207,8 +184,9 @@ class TroublesIT {
   void anHttpPortThatIsTakenIsNamed() throws IOException {
     try (ServerSocket other = Loopback.taken()) {
       Path station =
-          station(
-              remote(dead()),
+          BenchStation.plain(
+              folder,
+              BenchStation.remote(Loopback.deadBroker()),
               "http: 127.0.0.1:%d\n".formatted(other.getLocalPort()),
               BenchStation.serial(folder.resolve("x")));
       try (RunningService service = RunningService.start(station)) {
@@ -225,7 +203,8 @@ class TroublesIT {
   void aBrokerPortThatIsTakenIsNamed() throws IOException {
     try (ServerSocket other = Loopback.taken()) {
       Path station =
-          station(
+          BenchStation.plain(
+              folder,
               "{ embedded: { port: %d } }".formatted(other.getLocalPort()),
               "",
               BenchStation.serial(folder.resolve("x")));
@@ -239,51 +218,15 @@ class TroublesIT {
     }
   }
 
-  private void assertTold(Path station, String err) {
-    Ran told = Ran.restpoint(folder, "tell", station, "no3-a", "measure");
-    assertThat(told).isEqualTo(new Ran(4, "", "restpoint: " + err + "\n"));
-  }
-
-  @Test
-  void anInstructionToAServiceThatDoesNotRun() {
-    try (Mosquitto broker = Mosquitto.open(folder).start()) {
-      Path station = station(remote(broker.url()), "", BenchStation.serial(folder.resolve("x")));
-      assertTold(
-          station,
-          "station bench did not answer within 10 s; look whether it is running: restpoint run "
-              + station);
-    }
-  }
-
-  @Test
-  void anInstructionThroughABrokerThatIsNotThere() {
-    URI broker = dead();
-    assertTold(
-        station(remote(broker), "", BenchStation.serial(folder.resolve("x"))),
-        "broker %s refused the connection: nothing listens there. Start the broker, or set broker: embedded."
-            .formatted(broker));
-  }
-
-  @Test
-  void anInstructionToAServiceThatTookItsBrokerWithIt() {
-    Path station =
-        station("{ embedded: { port: 0 } }", "", BenchStation.serial(folder.resolve("x")));
-    URI broker;
-    try (RunningService service = RunningService.ready(station)) {
-      broker = service.broker();
-      assertThat(service.terminate()).isZero();
-    }
-    assertTold(
-        station,
-        "station bench is not running: nobody answers at %s, where its broker was last; start it with: restpoint run %s"
-            .formatted(broker, station));
-  }
-
   @Test
   void aBrokerThatIsFrozenDoesNotHoldUpTheEnd() {
     try (Mosquitto broker = Mosquitto.open(folder).start()) {
       Path station =
-          station(remote(broker.url()), "", "{ mqtt: { topic: bench/no3, payload: number } }");
+          BenchStation.plain(
+              folder,
+              BenchStation.remote(broker.url()),
+              "",
+              "{ mqtt: { topic: bench/no3, payload: number } }");
       try (RunningService service = RunningService.ready(station);
           Rig rig = Rig.connect(broker.url(), "bench")) {
         rig.next(
@@ -299,7 +242,11 @@ class TroublesIT {
   @Test
   void theLogIsJsonWhereTheStationAsksForIt() {
     Path station =
-        station(remote(dead()), "logs: json\n", BenchStation.serial(folder.resolve("x")));
+        BenchStation.plain(
+            folder,
+            BenchStation.remote(Loopback.deadBroker()),
+            "logs: json\n",
+            BenchStation.serial(folder.resolve("x")));
     try (RunningService service = RunningService.start(station)) {
       JsonNode ready = Ran.parse(service.line(line -> line.contains("\"ready: ")));
       assertThat(ready.get("level").asText()).isEqualTo("INFO");
