@@ -27,12 +27,15 @@ final class Rig implements AutoCloseable {
     return rig;
   }
 
-  /** Waits until the service says that it is there: from then on it hears what it is told. */
-  Rig awaitOnline() {
+  /**
+   * Waits until the service says that it is there, and from then on hears what it is told, or until
+   * it or the broker says that it is gone.
+   */
+  Rig awaitOnline(boolean there) {
     client.next(
         message ->
             message.topic().equals("restpoint/" + station + "/online")
-                && message.payload().equals("true"));
+                && message.payload().equals(Boolean.toString(there)));
     return this;
   }
 
@@ -69,11 +72,6 @@ final class Rig implements AutoCloseable {
                 message.topic().equals(topic(probe, what))
                     && wanted.test(Ran.parse(message.payload())));
     return Ran.parse(heard.payload());
-  }
-
-  /** Waits for any message. */
-  Heard next() {
-    return client.next();
   }
 
   /** Reads a standard: tells it, waits until it is taken, sends readings, waits for the outcome. */

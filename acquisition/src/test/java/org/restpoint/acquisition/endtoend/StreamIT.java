@@ -58,7 +58,7 @@ class StreamIT {
                     settle: { readings: 3 }
                     calibrate: { standards: [low, high] }
                 """));
-    rig = Rig.connect(service.broker(), "brook").awaitOnline();
+    rig = Rig.connect(service.broker(), "brook").awaitOnline(true);
   }
 
   @AfterEach
