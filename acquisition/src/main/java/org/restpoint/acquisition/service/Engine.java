@@ -58,7 +58,7 @@ public final class Engine implements AutoCloseable {
   private final Outgoing outgoing;
   private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
   private final AtomicInteger told = new AtomicInteger();
-  private final TimeOrder times;
+  private final TimeOrder times = new TimeOrder();
   private final Thread thread = new Thread(this::run, "engine");
   private final StationRoutine routine;
   private volatile boolean closing;
@@ -69,7 +69,6 @@ public final class Engine implements AutoCloseable {
     this.station = station;
     this.journal = journal;
     this.clock = clock;
-    this.times = new TimeOrder(station);
     this.outgoing = new Outgoing(new Topics(station.name()), listener);
     this.routine = new StationRoutine(station, Memories.read(journal.memories()), outgoing, false);
     this.desk = new Desk(station, journal, routine, outgoing);
@@ -155,12 +154,12 @@ public final class Engine implements AutoCloseable {
     } else if (input instanceof Input.Told instruction) {
       told.decrementAndGet();
       Input.Message message = instruction.message();
-      desk.take(times.ofInstruction(message.probe(), now()), message);
+      desk.take(times.ofInstruction(now()), message);
     }
   }
 
   private void read(String probe, Reading reading) {
-    Instant time = times.ofReading(probe, reading.time());
+    Instant time = times.ofReading(reading.time());
     Reading kept = new Reading(time, reading.millivolts(), reading.celsius());
     outgoing.keep(probe, kept);
     routine.reading(probe, kept);

@@ -112,7 +112,7 @@ public final class Service implements AutoCloseable {
                             message.retained(),
                             message.duplicate(),
                             message.acknowledge())),
-                brokerLog,
+                new Doorkeeper(brokerLog, publisher::start),
                 around.clock(),
                 around.nanos()));
     MqttReadings readings =
@@ -139,7 +139,6 @@ public final class Service implements AutoCloseable {
     }
 
     engine.start();
-    publisher.start();
     inbox.start();
     links.values().forEach(Link::start);
     ready = true;

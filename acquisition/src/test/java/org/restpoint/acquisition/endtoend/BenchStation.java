@@ -54,6 +54,37 @@ final class BenchStation {
     }
   }
 
+  /**
+   * Writes a station file with as many probes as there are links, named no3-a, no3-b and so on.
+   *
+   * @param broker what stands under {@code broker}, on one line
+   * @param more more lines at the top, or nothing
+   */
+  static Path plain(Path folder, String broker, String more, String... links) {
+    StringBuilder text = new StringBuilder();
+    text.append("station: bench\nbroker: %s\n%s".formatted(broker, more))
+        .append("standards: { low: { concentration: 5 mg/L, basis: as-N } }\nprobes:\n");
+    char name = 'a';
+    for (String link : links) {
+      text.append(
+          """
+            no3-%s:
+              analyte: nitrate
+              basis: as-N
+              link: %s
+              temperature: { fixed: 22 Cel }
+              calibrate: { standards: [low] }
+          """
+              .formatted(name++, link));
+    }
+    return write(folder, text.toString());
+  }
+
+  /** A broker elsewhere. */
+  static String remote(URI broker) {
+    return "{ url: \"%s\" }".formatted(broker);
+  }
+
   /** A serial link to a meter that sends by itself. */
   static String serial(Path port) {
     return "{ serial: { port: %s, line: '%s' } }".formatted(port, line());

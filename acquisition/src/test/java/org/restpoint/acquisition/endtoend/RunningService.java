@@ -110,6 +110,11 @@ final class RunningService implements AutoCloseable {
     return first(line -> message(line).filter(wanted)).orElseThrow(() -> missing("a message"));
   }
 
+  /** Waits for a line as it stands. */
+  String line(Predicate<String> wanted) {
+    return first(line -> Optional.of(line).filter(wanted)).orElseThrow(() -> missing("a line"));
+  }
+
   /** Waits for a message that holds this pattern somewhere. */
   Matcher match(Pattern pattern) {
     return first(line -> message(line).map(pattern::matcher).filter(Matcher::find))
@@ -161,6 +166,11 @@ final class RunningService implements AutoCloseable {
   /** All lines on standard error so far, as they stand. */
   synchronized List<String> log() {
     return List.copyOf(lines);
+  }
+
+  /** The number of its process. */
+  long pid() {
+    return process.pid();
   }
 
   /** Where its broker is, by its own word. */

@@ -47,6 +47,9 @@ class EngineTest {
                   temp-1:
                     measures: temperature
                     link: { mqtt: { topic: brook/temperature, celsius: "" } }
+                  temp-2:
+                    measures: temperature
+                    link: { mqtt: { topic: air/temperature, celsius: "" } }
                 """),
             START);
     engine.warm("temp-1", at(0), 21);
@@ -111,6 +114,15 @@ class EngineTest {
     engine.at(at(20_000));
     assertThat(engine.next(Result.class).outcome()).isEqualTo(Result.Outcome.UNSETTLED);
     engine.read("no3-a", at(11_900), 190);
+    assertThatAReplayGivesTheSame();
+  }
+
+  @Test
+  void aReadingThatComesBehindOneOfAProbeThatSharesNothingWithIt() {
+    engine.read("no3-a", at(2100), 190).read("no3-a", at(2200), 190);
+    engine.warm("temp-2", at(12_100), 4);
+    engine.read("no3-a", at(11_999), 190);
+    assertThat(engine.next(Result.class).outcome()).isEqualTo(Result.Outcome.UNSETTLED);
     assertThatAReplayGivesTheSame();
   }
 
