@@ -199,7 +199,7 @@ class StationFileTest {
                 "valid-for: 12 h }",
                 "valid-for: 12 h }\n    routine: { every: 20002 ms }"));
 
-    assertThat(station.probes().get(0).electrode().orElseThrow().routine())
+    assertThat(electrode(station, "no3-a").routine())
         .isEqualTo(new Routine.EachInterval(Duration.ofMillis(20_002)));
   }
 
