@@ -2,6 +2,8 @@ package org.restpoint.adapters.mqtt;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.LongSupplier;
 import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.Link;
@@ -26,6 +28,7 @@ public final class MqttLink implements Link {
   static final int LONGEST_BYTES = 4_096;
 
   private static final Duration ONE_MINUTE = Duration.ofMinutes(1);
+  private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
 
   private final MqttReadings readings;
   private final MqttLinkSettings settings;
@@ -33,6 +36,7 @@ public final class MqttLink implements Link {
   private final LongSupplier nanos;
   private final Delivery delivery;
   private final LinkState state = new LinkState();
+  private final ReentrantLock handing = new ReentrantLock();
   private final Recurrence rejections = new Recurrence(ONE_MINUTE);
   private String latestRejection = "";
   private long quietSinceNanos;
@@ -68,11 +72,21 @@ public final class MqttLink implements Link {
     return delivery.counts();
   }
 
-  /** Takes no more readings; the connection stays for the other links. */
+  /**
+   * Takes no more readings, and waits for one that is just being handed over; the connection stays
+   * for the other links.
+   */
   @Override
   public void close() {
     state.become(Condition.CLOSED, "");
     readings.remove(this);
+    try {
+      if (handing.tryLock(CLOSE_WITHIN.toMillis(), TimeUnit.MILLISECONDS)) {
+        handing.unlock();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   String topic() {
@@ -105,13 +119,23 @@ public final class MqttLink implements Link {
 
   /** A message found the queue before the link's thread full. */
   void dropped() {
-    delivery.dropped();
+    if (state.condition() != Condition.CLOSED) {
+      delivery.dropped();
+    }
   }
 
   void take(Arrival arrival) {
-    if (state.condition() == Condition.CLOSED) {
-      return;
+    handing.lock();
+    try {
+      if (state.condition() != Condition.CLOSED) {
+        takeOpen(arrival);
+      }
+    } finally {
+      handing.unlock();
     }
+  }
+
+  private void takeOpen(Arrival arrival) {
     if (!arrival.retained()) {
       heard(arrival.time());
     }
