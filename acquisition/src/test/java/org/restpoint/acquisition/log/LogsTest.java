@@ -128,6 +128,17 @@ class LogsTest {
   }
 
   @Test
+  void theBrokersThreadsThatEndByThemselvesAreNoWarning() {
+    plain(Level.INFO);
+
+    Logger broker = LoggerFactory.getLogger("io.moquette.broker.NewNettyAcceptor");
+    broker.warn("Forcing shutdown of worker event loop...");
+    broker.error("trouble");
+
+    assertThat(lines()).singleElement().asString().contains("ERROR trouble");
+  }
+
+  @Test
   void librariesThatUseTheJdksLoggingAreHeardToo() {
     plain(Level.INFO);
     java.util.logging.Logger paho =

@@ -1,5 +1,6 @@
 package org.restpoint.adapters.broker;
 
+import io.moquette.BrokerConstants;
 import io.moquette.broker.Server;
 import io.moquette.broker.config.IConfig;
 import io.moquette.broker.config.MemoryConfig;
@@ -167,6 +168,8 @@ public final class EmbeddedBroker implements AutoCloseable {
     settings.setProperty(IConfig.HOST_PROPERTY_NAME, LOOPBACK);
     settings.setProperty(IConfig.PORT_PROPERTY_NAME, Integer.toString(port));
     settings.setProperty(IConfig.ALLOW_ANONYMOUS_PROPERTY_NAME, "true");
+    // Many command-line clients send no name and mean one that the broker makes up.
+    settings.setProperty(BrokerConstants.ALLOW_ZERO_BYTE_CLIENT_ID_PROPERTY_NAME, "true");
     settings.setProperty(IConfig.PERSISTENCE_ENABLED_PROPERTY_NAME, "false");
     settings.setProperty(IConfig.ENABLE_TELEMETRY_NAME, "false");
     settings.setProperty(IConfig.SESSION_QUEUE_SIZE, Integer.toString(COMMANDS_WAITING_PER_LOOP));

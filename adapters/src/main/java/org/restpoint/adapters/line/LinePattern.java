@@ -1,15 +1,20 @@
 package org.restpoint.adapters.line;
 
-import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.text.DecimalNumber;
 
 /**
- * Reads a line by a pattern with the named group {@code millivolts} and, where the line carries a
- * temperature, {@code celsius}. The whole line must match, as it stands or without the white space
- * around it.
+ * Reads a line by a pattern with the named group {@code millivolts}, {@code celsius}, or both. The
+ * whole line must match, as it stands or without the white space around it.
+ *
+ * <ul>
+ *   <li>A pattern with {@code millivolts} gives potentials; its {@code celsius} may take no part in
+ *       a match, and the reading then has no temperature.
+ *   <li>A pattern with {@code celsius} alone is a thermometer's.
+ * </ul>
  *
  * <p>A matching that takes more than {@link StepBudget#MOST_STEPS} looks at characters is given up
  * and the line rejected: a pattern with nested repetitions must not hold up the readings.
@@ -28,32 +33,29 @@ public final class LinePattern {
   /** The highest temperature believed, in °C: above it no electrode is used. */
   public static final double MOST_CELSIUS = 130;
 
-  private static final String MILLIVOLTS = "millivolts";
-  private static final String CELSIUS = "celsius";
-
-  /** A decimal number; narrower than {@link Double#parseDouble}, which also takes NaN and hex. */
-  private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(?:\\d++\\.?+\\d*+|\\.\\d++)(?:[eE][-+]?\\d++)?");
+  private static final BelievedRange MILLIVOLTS =
+      new BelievedRange("millivolts", "mV", -MOST_MILLIVOLTS, MOST_MILLIVOLTS);
+  private static final BelievedRange CELSIUS =
+      new BelievedRange("celsius", "Cel", LEAST_CELSIUS, MOST_CELSIUS);
 
   private final Pattern pattern;
+  private final boolean hasMillivolts;
   private final boolean hasCelsius;
 
   /**
-   * @throws IllegalArgumentException when the pattern has no group named {@code millivolts}
+   * @throws IllegalArgumentException when the pattern has neither a group named {@code millivolts}
+   *     nor one named {@code celsius}
    */
   public LinePattern(Pattern pattern) {
-    if (!hasGroup(pattern, MILLIVOLTS)) {
+    this.pattern = pattern;
+    this.hasMillivolts = hasGroup(pattern, MILLIVOLTS.group());
+    this.hasCelsius = hasGroup(pattern, CELSIUS.group());
+    if (!hasMillivolts && !hasCelsius) {
       throw new IllegalArgumentException(
-          "the pattern '%s' has no group named millivolts: write (?<millivolts>...) around the number"
+          ("the pattern '%s' has no group named millivolts or celsius:"
+                  + " write (?<millivolts>...) or (?<celsius>...) around the number")
               .formatted(pattern.pattern()));
     }
-    this.pattern = pattern;
-    this.hasCelsius = hasGroup(pattern, CELSIUS);
-  }
-
-  /** Whether the pattern takes a temperature from the line. */
-  public boolean hasCelsius() {
-    return hasCelsius;
   }
 
   /** Reads one line without its terminator. */
@@ -66,61 +68,29 @@ public final class LinePattern {
           return new ParsedLine.Rejected("it does not match the pattern");
         }
       }
-      return values(matcher.group(MILLIVOLTS), hasCelsius ? matcher.group(CELSIUS) : null);
+      return values(
+          hasMillivolts ? Optional.ofNullable(matcher.group(MILLIVOLTS.group())) : Optional.empty(),
+          hasCelsius ? Optional.ofNullable(matcher.group(CELSIUS.group())) : Optional.empty());
     } catch (StepBudget.Spent | StackOverflowError e) {
       return new ParsedLine.Rejected("the pattern takes too long to match it");
     }
   }
 
-  private static ParsedLine values(@Nullable String millivoltsText, @Nullable String celsiusText) {
-    if (millivoltsText == null) {
-      return new ParsedLine.Rejected("the group millivolts took no part in the match");
-    }
-    OptionalDouble millivolts = number(millivoltsText);
-    if (millivolts.isEmpty()) {
-      return notANumber(MILLIVOLTS, millivoltsText);
-    }
-    double potential = millivolts.getAsDouble();
-    if (!(Math.abs(potential) <= MOST_MILLIVOLTS)) {
+  private ParsedLine values(Optional<String> millivolts, Optional<String> celsius) {
+    if ((hasMillivolts ? millivolts : celsius).isEmpty()) {
       return new ParsedLine.Rejected(
-          String.format(
-              Locale.ROOT,
-              "%s mV is outside %.0f to %.0f mV",
-              Excerpt.of(millivoltsText),
-              -MOST_MILLIVOLTS,
-              MOST_MILLIVOLTS));
+          "the group %s took no part in the match"
+              .formatted((hasMillivolts ? MILLIVOLTS : CELSIUS).group()));
     }
-    if (celsiusText == null) {
-      return new ParsedLine.Values(potential, OptionalDouble.empty());
-    }
-    OptionalDouble celsius = number(celsiusText);
-    if (celsius.isEmpty()) {
-      return notANumber(CELSIUS, celsiusText);
-    }
-    double temperature = celsius.getAsDouble();
-    if (!(temperature >= LEAST_CELSIUS && temperature <= MOST_CELSIUS)) {
-      return new ParsedLine.Rejected(
-          String.format(
-              Locale.ROOT,
-              "%s Cel is outside %.0f to %.0f Cel",
-              Excerpt.of(celsiusText),
-              LEAST_CELSIUS,
-              MOST_CELSIUS));
-    }
-    return new ParsedLine.Values(potential, celsius);
+    return millivolts
+        .flatMap(MILLIVOLTS::fault)
+        .or(() -> celsius.flatMap(CELSIUS::fault))
+        .<ParsedLine>map(ParsedLine.Rejected::new)
+        .orElseGet(() -> new ParsedLine.Values(number(millivolts), number(celsius)));
   }
 
-  private static OptionalDouble number(String text) {
-    String bare = text.strip();
-    return NUMBER.matcher(bare).matches()
-        ? OptionalDouble.of(Double.parseDouble(bare))
-        : OptionalDouble.empty();
-  }
-
-  private static ParsedLine.Rejected notANumber(String group, String text) {
-    String hint = text.indexOf(',') >= 0 ? ": a decimal point is expected" : "";
-    return new ParsedLine.Rejected(
-        "%s is \"%s\", which is not a number%s".formatted(group, Excerpt.of(text), hint));
+  private static OptionalDouble number(Optional<String> text) {
+    return text.map(DecimalNumber::in).orElseGet(OptionalDouble::empty);
   }
 
   /** With an empty alternative in front the pattern matches nothing, and knows its groups. */

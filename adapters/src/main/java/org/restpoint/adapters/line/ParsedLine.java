@@ -9,17 +9,16 @@ import org.restpoint.stability.reading.Reading;
 public sealed interface ParsedLine {
 
   /**
-   * The line is a reading.
+   * The line is a reading: a potential, a temperature, or both.
    *
-   * @param millivolts potential in mV
+   * @param millivolts potential in mV; empty for a thermometer
    * @param celsius temperature in °C; empty where the line carries none
    */
-  record Values(double millivolts, OptionalDouble celsius) implements ParsedLine {
+  record Values(OptionalDouble millivolts, OptionalDouble celsius) implements ParsedLine {
 
     /** These values as a reading taken at {@code time}, cut to the millisecond. */
     public Reading at(Instant time) {
-      return new Reading(
-          time.truncatedTo(ChronoUnit.MILLIS), OptionalDouble.of(millivolts), celsius);
+      return new Reading(time.truncatedTo(ChronoUnit.MILLIS), millivolts, celsius);
     }
   }
 

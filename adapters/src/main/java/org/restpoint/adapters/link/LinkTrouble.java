@@ -9,4 +9,10 @@ package org.restpoint.adapters.link;
  * @param text what happened and where, one sentence
  * @param remedy what to do about it, one sentence; empty when nothing is to be done
  */
-public record LinkTrouble(String code, String text, String remedy) {}
+public record LinkTrouble(String code, String text, String remedy) {
+
+  /** The text, and the remedy where there is one. */
+  public String sentences() {
+    return remedy.isEmpty() ? text : text + ". " + remedy;
+  }
+}

@@ -2,16 +2,19 @@ package org.restpoint.adapters.mqtt;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.LongSupplier;
-import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
-import org.restpoint.adapters.link.LinkTally;
+import org.restpoint.adapters.link.LinkState;
 import org.restpoint.adapters.link.LinkTrouble;
+import org.restpoint.adapters.link.Recurrence;
+import org.restpoint.adapters.text.Excerpt;
 import org.restpoint.stability.reading.Reading;
 
 /**
@@ -25,17 +28,17 @@ public final class MqttLink implements Link {
   static final int LONGEST_BYTES = 4_096;
 
   private static final Duration ONE_MINUTE = Duration.ofMinutes(1);
+  private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
 
   private final MqttReadings readings;
   private final MqttLinkSettings settings;
   private final LinkListener listener;
   private final LongSupplier nanos;
-  private final LinkTally tally = new LinkTally();
-  private final SometimesTold rejections;
-  private final SometimesTold drops;
-  private volatile Condition condition = Condition.NEW;
-  private volatile String detail = "";
-  private volatile @Nullable Instant lastArrival;
+  private final Delivery delivery;
+  private final LinkState state = new LinkState();
+  private final ReentrantLock handing = new ReentrantLock();
+  private final Recurrence rejections = new Recurrence(ONE_MINUTE);
+  private String latestRejection = "";
   private long quietSinceNanos;
 
   MqttLink(
@@ -44,40 +47,46 @@ public final class MqttLink implements Link {
     this.settings = settings;
     this.listener = listener;
     this.nanos = nanos;
-    this.rejections = new SometimesTold(ONE_MINUTE, nanos);
-    this.drops = new SometimesTold(ONE_MINUTE, nanos);
+    this.delivery = new Delivery("topic " + settings.topic(), listener, nanos);
   }
 
   @Override
-  public synchronized void start() {
-    if (condition != Condition.NEW) {
-      throw new IllegalStateException("the link was started or closed before");
-    }
-    condition = Condition.OPENING;
+  public void start() {
+    state.start("topic " + topic());
     readings.add(this);
   }
 
   @Override
   public LinkHealth check() {
-    if (condition == Condition.OPENING && readings.check() instanceof BrokerHealth.Refused broker) {
-      BrokerTrouble trouble = broker.trouble();
+    LinkHealth health = state.health();
+    if (health.condition() == Condition.OPENING
+        && readings.check() instanceof BrokerHealth.Refused broker) {
       return new LinkHealth(
-          Condition.LOST, trouble.text() + ". " + trouble.remedy(), Optional.empty());
+          Condition.LOST, said(broker.trouble()).sentences(), health.lastArrival());
     }
-    return new LinkHealth(condition, detail, Optional.ofNullable(lastArrival));
+    return health;
   }
 
   @Override
   public LinkCounts counts() {
-    return tally.counts();
+    return delivery.counts();
   }
 
-  /** Takes no more readings; the connection stays for the other links. */
+  /**
+   * Takes no more readings, and waits for one that is just being handed over; the connection stays
+   * for the other links.
+   */
   @Override
-  public synchronized void close() {
-    condition = Condition.CLOSED;
-    detail = "";
+  public void close() {
+    state.become(Condition.CLOSED, "");
     readings.remove(this);
+    try {
+      if (handing.tryLock(CLOSE_WITHIN.toMillis(), TimeUnit.MILLISECONDS)) {
+        handing.unlock();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   String topic() {
@@ -87,53 +96,68 @@ public final class MqttLink implements Link {
   /** The broker took the subscription: from here on silence counts. */
   void subscribed() {
     quietSinceNanos = nanos.getAsLong();
-    if (condition == Condition.LOST) {
+    if (state.condition() == Condition.LOST) {
       tell("broker-back", "messages on %s are listened to again".formatted(topic()), "");
     }
-    become(Condition.READING, "");
+    state.become(Condition.READING, "");
   }
 
   /** The broker is away, or refuses the subscription. */
   void lost(BrokerTrouble trouble) {
-    String words = trouble.text() + ". " + trouble.remedy();
-    boolean news = condition != Condition.LOST || !detail.equals(words);
-    if (become(Condition.LOST, words) && news) {
-      tell(trouble.code(), trouble.text(), trouble.remedy());
+    LinkTrouble said = said(trouble);
+    LinkHealth before = state.health();
+    boolean news =
+        before.condition() != Condition.LOST || !before.detail().equals(said.sentences());
+    if (state.become(Condition.LOST, said) && news) {
+      listener.trouble(said);
     }
+  }
+
+  private static LinkTrouble said(BrokerTrouble trouble) {
+    return new LinkTrouble(trouble.code(), trouble.text(), trouble.remedy());
   }
 
   /** A message found the queue before the link's thread full. */
   void dropped() {
-    tally.offered(false);
+    if (state.condition() != Condition.CLOSED) {
+      delivery.dropped();
+    }
   }
 
   void take(Arrival arrival) {
-    if (condition == Condition.CLOSED) {
-      return;
+    handing.lock();
+    try {
+      if (state.condition() != Condition.CLOSED) {
+        takeOpen(arrival);
+      }
+    } finally {
+      handing.unlock();
     }
+  }
+
+  private void takeOpen(Arrival arrival) {
     if (!arrival.retained()) {
       heard(arrival.time());
     }
     try {
-      boolean taken = listener.reading(read(arrival));
-      tally.offered(taken);
-      if (!taken && drops.now()) {
-        tell(
-            "hand-over-full",
-            "readings on %s come faster than they are taken; %d dropped so far"
-                .formatted(topic(), tally.counts().dropped()),
-            "Let the device send less often.");
-      }
+      delivery.reading(read(arrival));
     } catch (RejectedMessageException e) {
-      tally.rejected();
-      if (rejections.now()) {
-        tell(
-            "message-rejected",
-            "message on %s rejected: %s; it begins: %s"
-                .formatted(topic(), e.getMessage(), PayloadSample.of(arrival.payload())),
-            "Compare the message with the probe's link settings; %d rejected so far."
-                .formatted(tally.counts().rejected()));
-      }
+      delivery.rejected();
+      latestRejection =
+          "%s; it begins: %s".formatted(e.getMessage(), Excerpt.of(arrival.payload()));
+      tellRejections(rejections.happened(nanos.getAsLong()));
+    }
+  }
+
+  private void tellRejections(long count) {
+    if (count > 0) {
+      tell(
+          "message-rejected",
+          count == 1
+              ? "message on %s rejected: %s".formatted(topic(), latestRejection)
+              : "%d more messages on %s rejected, the latest: %s"
+                  .formatted(count, topic(), latestRejection),
+          "Compare the message with the probe's link settings.");
     }
   }
 
@@ -151,40 +175,40 @@ public final class MqttLink implements Link {
   }
 
   private void heard(Instant time) {
-    lastArrival = time;
     quietSinceNanos = nanos.getAsLong();
-    if (condition == Condition.SILENT && become(Condition.READING, "")) {
+    boolean wasSilent = state.condition() == Condition.SILENT;
+    state.arrived(time);
+    if (wasSilent) {
       tell("data-back", "messages on %s are coming again".formatted(topic()), "");
     }
   }
 
-  /** Tells a silence that has lasted too long, once; returns how long until the next look. */
-  Duration watchSilence() {
-    if (condition != Condition.READING) {
+  /** Tells what has fallen due, a long silence too; returns how long until the next look. */
+  Duration watch() {
+    tellRejections(rejections.due(nanos.getAsLong()));
+    delivery.due();
+    return watchSilence();
+  }
+
+  private Duration watchSilence() {
+    if (state.condition() != Condition.READING) {
       return settings.noDataAfter();
     }
     Duration quiet = Duration.ofNanos(nanos.getAsLong() - quietSinceNanos);
     Duration left = settings.noDataAfter().minus(quiet);
     if (left.isNegative() || left.isZero()) {
-      String text =
-          "nothing has come on %s for %d s".formatted(topic(), settings.noDataAfter().toSeconds());
-      String remedy = "Check that the device is on and publishes to this topic of this broker.";
-      if (become(Condition.SILENT, text + ". " + remedy)) {
-        tell("no-data", text, remedy);
+      LinkTrouble silence =
+          new LinkTrouble(
+              "no-data",
+              "nothing has come on %s for %d s"
+                  .formatted(topic(), settings.noDataAfter().toSeconds()),
+              "Check that the device is on and publishes to this topic of this broker.");
+      if (state.become(Condition.SILENT, silence)) {
+        listener.trouble(silence);
       }
       return settings.noDataAfter();
     }
     return left;
-  }
-
-  /** A closed link stays closed. */
-  private synchronized boolean become(Condition next, String words) {
-    if (condition == Condition.CLOSED) {
-      return false;
-    }
-    condition = next;
-    detail = words;
-    return true;
   }
 
   private void tell(String code, String text, String remedy) {

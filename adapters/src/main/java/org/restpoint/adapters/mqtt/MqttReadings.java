@@ -134,7 +134,7 @@ public final class MqttReadings implements AutoCloseable {
   private Duration untilTheNextLook() {
     Duration next = TICK;
     for (MqttLink link : links) {
-      Duration left = link.watchSilence();
+      Duration left = link.watch();
       next = left.compareTo(next) < 0 ? left : next;
     }
     return next;
@@ -147,7 +147,7 @@ public final class MqttReadings implements AutoCloseable {
     private final Set<String> topics = new HashSet<>();
     private final Set<String> refused = new HashSet<>();
     private final Set<MqttLink> served = new HashSet<>();
-    private final SometimesTold anotherTry = new SometimesTold(ONE_MINUTE, nanos);
+    private long refusedAtNanos;
 
     Subscriptions(BrokerConnection connection) {
       this.connection = connection;
@@ -157,7 +157,7 @@ public final class MqttReadings implements AutoCloseable {
       if (served.size() == links.size() && served.containsAll(links)) {
         return;
       }
-      if (!refused.isEmpty() && anotherTry.now()) {
+      if (nanos.getAsLong() - refusedAtNanos >= ONE_MINUTE.toNanos()) {
         refused.clear();
       }
       for (MqttLink link : links) {
@@ -185,6 +185,7 @@ public final class MqttReadings implements AutoCloseable {
         topics.add(topic);
       } else {
         refused.add(topic);
+        refusedAtNanos = nanos.getAsLong();
       }
     }
 

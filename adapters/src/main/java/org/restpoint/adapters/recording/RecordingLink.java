@@ -4,17 +4,16 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
-import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
-import org.restpoint.adapters.link.LinkTally;
+import org.restpoint.adapters.link.LinkState;
+import org.restpoint.adapters.link.LinkThread;
 import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.stability.reading.Reading;
 
@@ -28,7 +27,7 @@ import org.restpoint.stability.reading.Reading;
 public final class RecordingLink implements Link {
 
   private static final Duration TRY_AGAIN_AFTER = Duration.ofSeconds(5);
-  private static final long CLOSE_WITHIN_MILLIS = 2_000;
+  private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
 
   /** Told one by one up to here, then only counted: a file can have a million of them. */
   private static final int PROBLEMS_TOLD = 5;
@@ -37,10 +36,9 @@ public final class RecordingLink implements Link {
   private final LinkListener listener;
   private final InstantSource clock;
   private final LongSupplier nanos;
-  private final LinkTally tally = new LinkTally();
-  private final CountDownLatch closed = new CountDownLatch(1);
-  private final Thread thread;
-  private volatile LinkHealth health = new LinkHealth(Condition.NEW, "", Optional.empty());
+  private final Delivery delivery;
+  private final LinkState state = new LinkState();
+  private final LinkThread thread;
   private int problemsTold;
 
   /**
@@ -55,71 +53,59 @@ public final class RecordingLink implements Link {
     this.listener = listener;
     this.clock = clock;
     this.nanos = nanos;
-    this.thread = new Thread(this::run, "recording " + settings.probe());
-    thread.setDaemon(true);
+    this.delivery = new Delivery("the recording " + settings.file(), listener, nanos);
+    this.thread = new LinkThread("recording " + settings.probe(), state, this::run);
   }
 
   @Override
   public void start() {
-    turn(Condition.OPENING, "");
+    state.start("the recording " + settings.file());
     thread.start();
   }
 
   @Override
   public LinkHealth check() {
-    return health;
+    return state.health();
   }
 
   @Override
   public LinkCounts counts() {
-    return tally.counts();
+    return delivery.counts();
   }
 
   @Override
   public void close() {
-    closed.countDown();
-    try {
-      if (Thread.currentThread() != thread) {
-        thread.join(CLOSE_WITHIN_MILLIS);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-    turn(Condition.CLOSED, "");
+    thread.close(CLOSE_WITHIN);
+    state.become(Condition.CLOSED, "");
   }
 
-  private void run() {
-    try {
-      RecordingReader reader = open();
-      String told = "";
-      while (reader == null) {
-        if (!told.equals(health.detail())) {
-          told = health.detail();
-          tell("recording-unreadable", told, "Put the recording there; it is tried again.");
-        }
-        if (closed.await(TRY_AGAIN_AFTER.toMillis(), TimeUnit.MILLISECONDS)) {
-          return;
-        }
-        reader = open();
+  private void run() throws InterruptedException {
+    RecordingReader reader = open();
+    String told = "";
+    while (reader == null) {
+      if (!told.equals(check().detail())) {
+        told = check().detail();
+        tell("recording-unreadable", told, "Put the recording there; it is tried again.");
       }
-      play(reader);
-    } catch (InterruptedException e) {
-      // Somebody wants this thread to end; it does, as after closing.
-      turn(Condition.LOST, "playing the recording %s was interrupted".formatted(settings.file()));
+      if (thread.pause(TRY_AGAIN_AFTER.toNanos())) {
+        return;
+      }
+      reader = open();
     }
+    play(reader);
   }
 
   private @Nullable RecordingReader open() {
     try {
       return RecordingReader.open(settings.file(), this::reject);
     } catch (RecordingException e) {
-      turn(Condition.LOST, String.valueOf(e.getMessage()));
+      state.become(Condition.LOST, String.valueOf(e.getMessage()));
       return null;
     }
   }
 
   private void play(RecordingReader reader) throws InterruptedException {
-    turn(Condition.READING, "");
+    state.become(Condition.READING, "");
     try (reader) {
       Playing playing = null;
       while (reader.hasNext()) {
@@ -128,7 +114,7 @@ public final class RecordingLink implements Link {
           Instant recorded = row.reading().time();
           playing = playing == null ? begin(recorded) : playing;
           long wait = playing.startNanos() + playing.since(recorded).toNanos() - nanos.getAsLong();
-          if (closed.await(wait, TimeUnit.NANOSECONDS)) {
+          if (thread.pause(wait)) {
             return;
           }
           hand(row.reading(), playing.begin().plus(playing.since(recorded)));
@@ -136,8 +122,9 @@ public final class RecordingLink implements Link {
       }
       end(reader.counts(), playing == null);
     } catch (RecordingException e) {
-      turn(Condition.LOST, String.valueOf(e.getMessage()));
-      tell("recording-unreadable", health.detail(), "Mend the recording and start again.");
+      String unreadable = String.valueOf(e.getMessage());
+      state.become(Condition.LOST, unreadable);
+      tell("recording-unreadable", unreadable, "Mend the recording and start again.");
     }
   }
 
@@ -146,12 +133,13 @@ public final class RecordingLink implements Link {
   }
 
   private void hand(Reading reading, Instant time) {
-    tally.offered(listener.reading(new Reading(time, reading.millivolts(), reading.celsius())));
-    health = new LinkHealth(Condition.READING, "", Optional.of(clock.instant()));
+    state.arrived(clock.instant());
+    delivery.reading(new Reading(time, reading.millivolts(), reading.celsius()));
+    delivery.due();
   }
 
   private void end(RecordingCounts counts, boolean empty) {
-    turn(Condition.ENDED, "");
+    state.become(Condition.ENDED, "");
     if (empty) {
       tell(
           "recording-empty",
@@ -164,7 +152,7 @@ public final class RecordingLink implements Link {
   }
 
   private void reject(RowProblem problem) {
-    tally.rejected();
+    delivery.rejected();
     if (problemsTold < PROBLEMS_TOLD) {
       problemsTold++;
       tell(
@@ -178,10 +166,6 @@ public final class RecordingLink implements Link {
 
   private void tell(String code, String text, String remedy) {
     listener.trouble(new LinkTrouble(code, text, remedy));
-  }
-
-  private void turn(Condition condition, String detail) {
-    health = new LinkHealth(condition, detail, health.lastArrival());
   }
 
   /**

@@ -13,6 +13,7 @@ import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.text.Excerpt;
 
 /**
  * Reads a recording row by row: CSV in UTF-8 (a byte order mark is accepted) with the header {@code
@@ -110,11 +111,7 @@ public final class RecordingReader implements Iterator<ProbeReading>, AutoClosea
       String found = first instanceof HeaderRow header ? header.text() : "";
       throw new RecordingException(
           "%s line %d: expected the header %s, found %s"
-              .formatted(
-                  file,
-                  rows.line(),
-                  HEADER,
-                  found.length() > 80 ? found.substring(0, 80) + "…" : found),
+              .formatted(file, rows.line(), HEADER, Excerpt.of(found)),
           null);
     }
   }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.text.Excerpt;
 import org.restpoint.stability.reading.Reading;
 
 /**
@@ -192,8 +193,7 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
   }
 
   private static String excerpt(char[] text, int from, int to) {
-    int length = Math.min(to - from, 40);
-    return new String(text, from, length) + (length < to - from ? "…" : "");
+    return Excerpt.of(new String(text, from, to - from));
   }
 
   private static boolean runsOver(char[] text, int from, int to) {

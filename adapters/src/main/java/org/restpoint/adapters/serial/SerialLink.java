@@ -2,23 +2,21 @@ package org.restpoint.adapters.serial;
 
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
-import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
-import org.restpoint.adapters.link.LinkTally;
+import org.restpoint.adapters.link.LinkState;
+import org.restpoint.adapters.link.LinkThread;
 import org.restpoint.adapters.link.LinkTrouble;
 
 /**
- * Readings of one probe from a serial port, on one daemon thread named {@code link-<port>}.
+ * Readings of one probe from a serial port, on one daemon thread named {@code serial port <port>}.
  *
  * <p>A port that cannot be opened or was lost is tried again and again, at most a second apart. The
  * port is open to this process alone. A reading carries the time at which its line ended.
@@ -29,21 +27,20 @@ import org.restpoint.adapters.link.LinkTrouble;
  */
 public final class SerialLink implements Link {
 
-  private static final long FIRST_PAUSE_MILLIS = 100;
-  private static final long LONGEST_PAUSE_MILLIS = 1_000;
+  private static final Duration FIRST_PAUSE = Duration.ofMillis(100);
+  private static final Duration LONGEST_PAUSE = Duration.ofSeconds(1);
   private static final Duration PATIENT_CLOSE = Duration.ofMillis(1_200);
   private static final Duration FORCED_CLOSE = Duration.ofMillis(500);
 
   private final SerialSettings settings;
   private final Path nativeFolder;
   private final LinkListener listener;
-  private final LinkTally tally = new LinkTally();
+  private final Delivery delivery;
   private final SerialNotices notices;
   private final SerialSession.Surroundings surroundings;
   private final OpeningWatch openings = new OpeningWatch();
-  private final CountDownLatch closing = new CountDownLatch(1);
-  private final Thread thread;
-  private volatile LinkHealth health = new LinkHealth(Condition.NEW, "", Optional.empty());
+  private final LinkState state = new LinkState();
+  private final LinkThread thread;
   private volatile @Nullable SerialDevice device;
 
   /**
@@ -71,76 +68,48 @@ public final class SerialLink implements Link {
     this.settings = settings;
     this.nativeFolder = nativeFolder;
     this.listener = listener;
+    this.delivery = new Delivery("serial port " + settings.port(), listener, nanos);
     this.notices = new SerialNotices(settings, listener::trouble);
     this.surroundings =
-        new SerialSession.Surroundings(settings, clock, nanos, listener, tally, notices, this::is);
-    this.thread = new Thread(this::run, "link-" + settings.port());
-    this.thread.setDaemon(true);
+        new SerialSession.Surroundings(settings, clock, nanos, listener, delivery, notices, state);
+    this.thread = new LinkThread("serial port " + settings.port(), state, this::run);
   }
 
-  /**
-   * Begins to read.
-   *
-   * @throws IllegalStateException when it was started or closed before
-   */
   @Override
-  public synchronized void start() {
-    if (health.condition() != Condition.NEW) {
-      throw new IllegalStateException(
-          "the link to %s was started or closed before".formatted(settings.port()));
-    }
-    is(Condition.OPENING, "", Optional.empty());
+  public void start() {
+    state.start("serial port " + settings.port());
     thread.start();
   }
 
   @Override
   public LinkHealth check() {
-    return health;
+    return state.health();
   }
 
   @Override
   public LinkCounts counts() {
-    return tally.counts();
+    return delivery.counts();
   }
 
   @Override
   public void close() {
-    closing.countDown();
-    if (Thread.currentThread() != thread && !ended(PATIENT_CLOSE)) {
+    if (!thread.close(PATIENT_CLOSE)) {
       SerialDevice stuck = device;
       if (stuck != null) {
         stuck.close();
-        ended(FORCED_CLOSE);
+        thread.close(FORCED_CLOSE);
       }
     }
-    is(Condition.CLOSED, "", Optional.empty());
+    state.become(Condition.CLOSED, "");
   }
 
-  /** Waits for the thread; true when it is not running, also when it never was. */
-  private boolean ended(Duration patience) {
-    try {
-      thread.join(patience.toMillis());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-    return !thread.isAlive();
-  }
-
-  private void run() {
-    try {
-      long pauseMillis = FIRST_PAUSE_MILLIS;
-      while (!isClosing()) {
-        boolean worked = openAndRead();
-        pauseMillis = worked ? FIRST_PAUSE_MILLIS : Math.min(2 * pauseMillis, LONGEST_PAUSE_MILLIS);
-        pause(pauseMillis);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    } finally {
-      is(
-          Condition.LOST,
-          "the link to serial port %s has stopped reading".formatted(settings.port()),
-          Optional.empty());
+  private void run() throws InterruptedException {
+    Duration pause = FIRST_PAUSE;
+    while (!thread.isClosing()) {
+      boolean worked = openAndRead();
+      Duration longer = pause.multipliedBy(2);
+      pause = worked ? FIRST_PAUSE : longer.compareTo(LONGEST_PAUSE) < 0 ? longer : LONGEST_PAUSE;
+      thread.pause(pause.toNanos());
     }
   }
 
@@ -150,7 +119,7 @@ public final class SerialLink implements Link {
         SerialDevice.open(settings.port(), settings.baud(), nativeFolder);
     if (attempt instanceof SerialDevice.Attempt.Refused refused) {
       LinkTrouble trouble = refused.failure().trouble(settings.port());
-      is(Condition.LOST, trouble);
+      state.become(Condition.LOST, trouble);
       openings.refused(refused.failure()).ifPresent(told -> listener.trouble(trouble));
     } else if (attempt instanceof SerialDevice.Attempt.Opened opened) {
       try (SerialDevice open = opened.device()) {
@@ -167,11 +136,11 @@ public final class SerialLink implements Link {
 
   private boolean read(SerialSession session) {
     boolean worked = false;
-    while (!isClosing()) {
+    while (!thread.isClosing()) {
       if (!session.step()) {
         if (worked) {
           openings.lost();
-          is(Condition.LOST, notices.lost());
+          state.become(Condition.LOST, notices.lost());
           listener.trouble(notices.lost());
         }
         return worked;
@@ -184,24 +153,5 @@ public final class SerialLink implements Link {
       }
     }
     return worked;
-  }
-
-  private void is(Condition condition, LinkTrouble trouble) {
-    is(condition, trouble.text() + ". " + trouble.remedy(), Optional.empty());
-  }
-
-  /** Notes how the link is; a closed link stays closed, and a last arrival is kept. */
-  private synchronized void is(Condition condition, String detail, Optional<Instant> arrival) {
-    if (health.condition() != Condition.CLOSED) {
-      health = new LinkHealth(condition, detail, arrival.or(health::lastArrival));
-    }
-  }
-
-  private boolean isClosing() {
-    return closing.getCount() == 0;
-  }
-
-  private void pause(long millis) throws InterruptedException {
-    closing.await(millis, TimeUnit.MILLISECONDS);
   }
 }

@@ -3,10 +3,10 @@ package org.restpoint.adapters.serial;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.function.Consumer;
-import org.restpoint.adapters.line.Excerpt;
 import org.restpoint.adapters.line.LineFraming;
-import org.restpoint.adapters.line.Recurrence;
 import org.restpoint.adapters.link.LinkTrouble;
+import org.restpoint.adapters.link.Recurrence;
+import org.restpoint.adapters.text.Excerpt;
 
 /**
  * What a serial link tells people about an open port, in words. What can come with every line is
@@ -20,7 +20,6 @@ final class SerialNotices {
   private final Consumer<LinkTrouble> teller;
   private final Recurrence rejections = new Recurrence(ONCE_IN);
   private final Recurrence overlongs = new Recurrence(ONCE_IN);
-  private final Recurrence drops = new Recurrence(ONCE_IN);
   private String latestRejection = "";
 
   SerialNotices(SerialSettings settings, Consumer<LinkTrouble> teller) {
@@ -37,15 +36,10 @@ final class SerialNotices {
     tellOverlongs(overlongs.happened(nanos));
   }
 
-  void dropped(long nanos) {
-    tellDrops(drops.happened(nanos));
-  }
-
   /** Tells what was held back and has fallen due. */
   void due(long nanos) {
     tellRejections(rejections.due(nanos));
     tellOverlongs(overlongs.due(nanos));
-    tellDrops(drops.due(nanos));
   }
 
   private void tellRejections(long count) {
@@ -73,19 +67,6 @@ final class SerialNotices {
                   .formatted(settings.port(), count, LineFraming.LONGEST_LINE_BYTES),
           "Check the speed (here: %d baud) and that the meter ends its lines with CR or LF"
               .formatted(settings.baud()));
-    }
-  }
-
-  private void tellDrops(long count) {
-    if (count > 0) {
-      tell(
-          "hand-over-full",
-          count == 1
-              ? "a reading of serial port %s was dropped: the hand-over is full"
-                  .formatted(settings.port())
-              : "%d more readings of serial port %s were dropped: the hand-over is full"
-                  .formatted(count, settings.port()),
-          "Look in the log for what holds the service up, or let the meter send less often");
     }
   }
 

@@ -7,24 +7,14 @@ import java.util.function.LongSupplier;
 import org.restpoint.adapters.line.LineFraming;
 import org.restpoint.adapters.line.LinePattern;
 import org.restpoint.adapters.line.ParsedLine;
+import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
-import org.restpoint.adapters.link.LinkTally;
+import org.restpoint.adapters.link.LinkState;
 import org.restpoint.adapters.link.LinkTrouble;
 
 /** One time that a port is open: asks, reads lines, and watches for silence. */
 final class SerialSession implements LineFraming.Lines {
-
-  /** Takes note of how the link is. */
-  interface HealthNote {
-
-    /**
-     * The link is so from now on.
-     *
-     * @param arrival when something arrived, if that is why
-     */
-    void is(Condition condition, String detail, Optional<Instant> arrival);
-  }
 
   /** What outlives a session. */
   record Surroundings(
@@ -32,9 +22,9 @@ final class SerialSession implements LineFraming.Lines {
       InstantSource clock,
       LongSupplier nanos,
       LinkListener listener,
-      LinkTally tally,
+      Delivery delivery,
       SerialNotices notices,
-      HealthNote health) {}
+      LinkState state) {}
 
   private final SerialDevice device;
   private final Surroundings around;
@@ -74,6 +64,7 @@ final class SerialSession implements LineFraming.Lines {
     }
     watch();
     around.notices().due(now());
+    around.delivery().due();
     return true;
   }
 
@@ -86,7 +77,7 @@ final class SerialSession implements LineFraming.Lines {
       joined = true;
       nextPollNanos = now();
       if (!silent) {
-        around.health().is(Condition.READING, "", Optional.empty());
+        around.state().become(Condition.READING, "");
       }
     }
   }
@@ -107,9 +98,7 @@ final class SerialSession implements LineFraming.Lines {
     if (!silent && now() - arrivalNanos >= around.settings().noDataAfter().toNanos()) {
       silent = true;
       LinkTrouble trouble = around.notices().noData(framing.heldBytes() > 0 || framing.skipping());
-      around
-          .health()
-          .is(Condition.SILENT, trouble.text() + ". " + trouble.remedy(), Optional.empty());
+      around.state().become(Condition.SILENT, trouble);
       around.listener().trouble(trouble);
     }
   }
@@ -119,13 +108,9 @@ final class SerialSession implements LineFraming.Lines {
     Instant time = arrived();
     ParsedLine parsed = pattern.parse(line);
     if (parsed instanceof ParsedLine.Values values) {
-      boolean taken = around.listener().reading(values.at(time));
-      around.tally().offered(taken);
-      if (!taken) {
-        around.notices().dropped(now());
-      }
+      around.delivery().reading(values.at(time));
     } else if (parsed instanceof ParsedLine.Rejected rejected) {
-      around.tally().rejected();
+      around.delivery().rejected();
       around.notices().rejected(line, rejected.reason(), now());
     }
   }
@@ -133,14 +118,14 @@ final class SerialSession implements LineFraming.Lines {
   @Override
   public void tooLong() {
     arrived();
-    around.tally().rejected();
+    around.delivery().rejected();
     around.notices().tooLong(now());
   }
 
   private Instant arrived() {
     Instant time = around.clock().instant();
     arrivalNanos = now();
-    around.health().is(Condition.READING, "", Optional.of(time));
+    around.state().arrived(time);
     if (silent) {
       silent = false;
       around.listener().trouble(around.notices().dataBack());

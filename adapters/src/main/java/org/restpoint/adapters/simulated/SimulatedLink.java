@@ -1,19 +1,19 @@
 package org.restpoint.adapters.simulated;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
-import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
-import org.restpoint.adapters.link.LinkTally;
+import org.restpoint.adapters.link.LinkState;
+import org.restpoint.adapters.link.LinkThread;
 import org.restpoint.stability.reading.Reading;
 
 /**
@@ -24,19 +24,18 @@ import org.restpoint.stability.reading.Reading;
  */
 public final class SimulatedLink implements Link {
 
-  private static final long CLOSE_WITHIN_MILLIS = 2_000;
+  private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
+  private static final String NAME = "the simulated electrode";
 
   private final SimulatedSettings settings;
-  private final LinkListener listener;
   private final InstantSource clock;
   private final LongSupplier nanos;
-  private final LinkTally tally = new LinkTally();
-  private final CountDownLatch closed = new CountDownLatch(1);
-  private final Thread thread;
+  private final Delivery delivery;
+  private final LinkState state = new LinkState();
+  private final LinkThread thread;
   private final Object bench = new Object();
   private @Nullable SimulatedElectrode electrode;
   private Instant now = Instant.EPOCH;
-  private volatile LinkHealth health = new LinkHealth(Condition.NEW, "", Optional.empty());
 
   /**
    * A link to a simulated electrode; starts nothing.
@@ -47,20 +46,20 @@ public final class SimulatedLink implements Link {
   public SimulatedLink(
       SimulatedSettings settings, LinkListener listener, InstantSource clock, LongSupplier nanos) {
     this.settings = settings;
-    this.listener = listener;
     this.clock = clock;
     this.nanos = nanos;
-    this.thread = new Thread(this::run, "simulated electrode");
-    thread.setDaemon(true);
+    this.delivery = new Delivery(NAME, listener, nanos);
+    this.thread = new LinkThread(NAME, state, this::run);
   }
 
   @Override
   public void start() {
+    state.start(NAME);
     synchronized (bench) {
       now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
       electrode = new SimulatedElectrode(settings.electrode(), settings.first(), now);
     }
-    health = new LinkHealth(Condition.READING, "", Optional.empty());
+    state.become(Condition.READING, "");
     thread.start();
   }
 
@@ -73,7 +72,7 @@ public final class SimulatedLink implements Link {
   public Instant immerse(Beaker beaker) {
     synchronized (bench) {
       if (electrode == null) {
-        throw new IllegalStateException("the simulated electrode is not started");
+        throw new IllegalStateException(NAME + " is not started");
       }
       electrode.immerse(now, beaker);
       return now;
@@ -82,56 +81,43 @@ public final class SimulatedLink implements Link {
 
   @Override
   public LinkHealth check() {
-    return health;
+    return state.health();
   }
 
   @Override
   public LinkCounts counts() {
-    return tally.counts();
+    return delivery.counts();
   }
 
   @Override
   public void close() {
-    closed.countDown();
-    try {
-      if (Thread.currentThread() != thread) {
-        thread.join(CLOSE_WITHIN_MILLIS);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-    health = new LinkHealth(Condition.CLOSED, "", health.lastArrival());
+    thread.close(CLOSE_WITHIN);
+    state.become(Condition.CLOSED, "");
   }
 
-  private void run() {
+  private void run() throws InterruptedException {
     Instant start;
     synchronized (bench) {
       start = now;
     }
     long startNanos = nanos.getAsLong();
     double nanosPerReading = settings.interval().toNanos() / settings.speed();
-    try {
-      for (long k = 0; ; k++) {
-        long due = startNanos + Math.round(k * nanosPerReading);
-        if (closed.await(due - nanos.getAsLong(), TimeUnit.NANOSECONDS)) {
-          return;
-        }
-        Reading reading = read(start.plus(settings.interval().multipliedBy(k)));
-        tally.offered(listener.reading(reading));
-        health = new LinkHealth(Condition.READING, "", Optional.of(clock.instant()));
+    for (long k = 0; ; k++) {
+      long due = startNanos + Math.round(k * nanosPerReading);
+      if (thread.pause(due - nanos.getAsLong())) {
+        return;
       }
-    } catch (InterruptedException e) {
-      // Somebody wants this thread to end; it does, as after closing.
-      health =
-          new LinkHealth(
-              Condition.LOST, "the simulated electrode was interrupted", health.lastArrival());
+      Reading reading = read(start.plus(settings.interval().multipliedBy(k)));
+      state.arrived(clock.instant());
+      delivery.reading(reading);
+      delivery.due();
     }
   }
 
   private Reading read(Instant time) {
     synchronized (bench) {
       if (electrode == null) {
-        throw new IllegalStateException("the simulated electrode is not started");
+        throw new IllegalStateException(NAME + " is not started");
       }
       now = time;
       return electrode.reading(time);

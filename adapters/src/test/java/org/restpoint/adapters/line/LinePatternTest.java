@@ -23,26 +23,27 @@ class LinePatternTest {
     return new LinePattern(Pattern.compile(regex));
   }
 
+  private static Values potential(double millivolts) {
+    return new Values(OptionalDouble.of(millivolts), OptionalDouble.empty());
+  }
+
   @Test
   void readsBothGroups() {
-    assertThat(BOTH.hasCelsius()).isTrue();
     assertThat(BOTH.parse("E=-12.34 mV T=+25.1 C"))
-        .isEqualTo(new Values(-12.34, OptionalDouble.of(25.1)));
+        .isEqualTo(new Values(OptionalDouble.of(-12.34), OptionalDouble.of(25.1)));
   }
 
   @Test
   void theTemperatureMayBeMissingFromTheLineOrFromThePattern() {
-    assertThat(BOTH.parse("E=1e2 mV")).isEqualTo(new Values(100, OptionalDouble.empty()));
-    assertThat(BARE.hasCelsius()).isFalse();
-    assertThat(BARE.parse(" -.5 ")).isEqualTo(new Values(-0.5, OptionalDouble.empty()));
+    assertThat(BOTH.parse("E=1e2 mV")).isEqualTo(potential(100));
+    assertThat(BARE.parse(" -.5 ")).isEqualTo(potential(-0.5));
   }
 
   @Test
   void theWholeLineMustMatchButNotTheWhiteSpaceAroundIt() {
-    assertThat(BOTH.parse(" \tE=7. mV  ")).isEqualTo(new Values(7, OptionalDouble.empty()));
+    assertThat(BOTH.parse(" \tE=7. mV  ")).isEqualTo(potential(7));
     assertThat(BOTH.parse("x E=7 mV")).isEqualTo(new Rejected("it does not match the pattern"));
-    assertThat(of(" (?<millivolts>\\d+)").parse(" 7"))
-        .isEqualTo(new Values(7, OptionalDouble.empty()));
+    assertThat(of(" (?<millivolts>\\d+)").parse(" 7")).isEqualTo(potential(7));
   }
 
   @ParameterizedTest
@@ -87,12 +88,29 @@ class LinePatternTest {
   }
 
   @Test
-  void aPatternWithoutTheGroupMillivoltsIsRefused() {
+  void aThermometersPatternHasCelsiusAlone() {
+    LinePattern thermometer = of("busy|T=(?<celsius>.*) C");
+    assertThat(thermometer.parse("T=-1.25 C"))
+        .isEqualTo(new Values(OptionalDouble.empty(), OptionalDouble.of(-1.25)));
+    assertThat(thermometer.parse("T=130.5 C"))
+        .isEqualTo(new Rejected("130.5 Cel is outside -30 to 130 Cel"));
+    assertThat(thermometer.parse("busy"))
+        .isEqualTo(new Rejected("the group celsius took no part in the match"));
+  }
+
+  @Test
+  void anElectrodesTemperatureAloneIsNoReading() {
+    assertThat(of("(?<millivolts>\\d+)|T=(?<celsius>\\d+)").parse("T=25"))
+        .isEqualTo(new Rejected("the group millivolts took no part in the match"));
+  }
+
+  @Test
+  void aPatternWithNeitherGroupIsRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> of("E=(?<mv>.*) mV"))
         .withMessage(
-            "the pattern 'E=(?<mv>.*) mV' has no group named millivolts:"
-                + " write (?<millivolts>...) around the number");
+            "the pattern 'E=(?<mv>.*) mV' has no group named millivolts or celsius:"
+                + " write (?<millivolts>...) or (?<celsius>...) around the number");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new LinePattern(Pattern.compile("(?<millivolts>.)", Pattern.LITERAL)));
   }
@@ -108,7 +126,7 @@ class LinePatternTest {
 
   @Test
   void valuesBecomeAReadingCutToTheMillisecond() {
-    assertThat(new Values(1.5, OptionalDouble.empty()).at(Instant.ofEpochSecond(7, 8_999_999)))
+    assertThat(potential(1.5).at(Instant.ofEpochSecond(7, 8_999_999)))
         .isEqualTo(Reading.ofMillivolts(Instant.ofEpochMilli(7_008), 1.5));
   }
 }

@@ -2,9 +2,12 @@ package org.restpoint.adapters.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
 import org.restpoint.stability.reading.Reading;
 
 /** Keeps what a link reports, for a test to take. */
@@ -15,6 +18,7 @@ public final class CollectingListener implements LinkListener {
 
   private final BlockingQueue<Reading> readings = new LinkedBlockingQueue<>();
   private final BlockingQueue<LinkTrouble> troubles = new LinkedBlockingQueue<>();
+  private final AtomicLong taken = new AtomicLong();
   private volatile boolean full;
 
   /** From now on the hand-over is full, or no longer. */
@@ -24,12 +28,26 @@ public final class CollectingListener implements LinkListener {
 
   @Override
   public boolean reading(Reading reading) {
-    return !full && readings.add(reading);
+    if (full) {
+      return false;
+    }
+    taken.incrementAndGet();
+    return readings.add(reading);
   }
 
   @Override
   public void trouble(LinkTrouble trouble) {
     troubles.add(trouble);
+  }
+
+  /** How many readings have been taken in all. */
+  public long taken() {
+    return taken.get();
+  }
+
+  /** The next readings; fails when they do not come. */
+  public List<Reading> nextReadings(int count) {
+    return Stream.generate(this::nextReading).limit(count).toList();
   }
 
   /** The next reading; fails when none comes. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.restpoint.adapters.broker.EmbeddedBroker;
 import org.restpoint.adapters.broker.EmbeddedBrokerException;
+import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.mqtt.Subscriber.Heard;
 
@@ -47,6 +48,17 @@ class EmbeddedBrokerConversationTest {
       mouth.publish("restpoint/bench/other/result", "0", 1, false);
       mouth.publish("restpoint/bench/no3-a/result", "1", 1, false);
       assertThat(ear.next()).isEqualTo(new Heard("restpoint/bench/no3-a/result", "1", false));
+    }
+  }
+
+  @Test
+  void clientsWithoutANameAreGivenOneEach() {
+    try (Subscriber ear = Subscriber.connect(url(), "").subscribe("bench/#", 1);
+        Subscriber mouth = Subscriber.connect(url(), "")) {
+      mouth.publish("bench/no3-a", "187.4", 1, false);
+      assertThat(ear.next()).isEqualTo(new Heard("bench/no3-a", "187.4", false));
+      ear.publish("bench/no3-b", "188.5", 1, false);
+      assertThat(ear.next()).isEqualTo(new Heard("bench/no3-b", "188.5", false));
     }
   }
 
@@ -113,7 +125,7 @@ class EmbeddedBrokerConversationTest {
 
   @Test
   void readingsComeInAndARetainedOneIsRejected() {
-    HeardReadings heard = new HeardReadings();
+    CollectingListener heard = new CollectingListener();
     MqttReadingFormat format =
         new MqttReadingFormat.JsonFields(Optional.of("/mv"), Optional.empty());
     try (Subscriber device = Subscriber.connect(url(), "device");

@@ -126,12 +126,4 @@ class MqttReadingFormatTest {
                     "bench/+", new MqttReadingFormat.BareNumber(), Duration.ofSeconds(1)))
         .hasMessage("expected a topic without wildcards, found bench/+");
   }
-
-  @Test
-  void aSampleIsEscapedAndCut() {
-    assertThat(PayloadSample.of(new byte[] {'a', '\\', 0, (byte) 0xFF, '\n'}))
-        .isEqualTo("a\\\\\\x00\\xFF\\x0A");
-    assertThat(PayloadSample.of("y".repeat(100).getBytes(StandardCharsets.UTF_8)))
-        .isEqualTo("y".repeat(60) + "... (100 bytes)");
-  }
 }

@@ -12,9 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.adapters.broker.Mosquitto;
+import org.restpoint.adapters.link.CollectingListener;
+import org.restpoint.adapters.link.Eventually;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth;
 import org.restpoint.adapters.link.LinkHealth.Condition;
+import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.stability.reading.Reading;
 
 /** Readings over a real broker, the good and the bad ones. */
@@ -27,7 +30,7 @@ class MqttReadingsTest {
       new MqttReadingFormat.JsonFields(Optional.of("/mv"), Optional.of("/t"));
   private static final Duration LONG = Duration.ofMinutes(10);
 
-  private final HeardReadings heard = new HeardReadings();
+  private final CollectingListener heard = new CollectingListener();
 
   @TempDir private Path folder;
 
@@ -65,7 +68,7 @@ class MqttReadingsTest {
 
   @Test
   void linksOfOneStationShareAConnectionAndATopic() {
-    HeardReadings other = new HeardReadings();
+    CollectingListener other = new CollectingListener();
     MqttReadingFormat second =
         new MqttReadingFormat.JsonFields(Optional.of("/b"), Optional.empty());
     MqttReadingFormat first = new MqttReadingFormat.JsonFields(Optional.of("/a"), Optional.empty());
@@ -89,7 +92,7 @@ class MqttReadingsTest {
   }
 
   @Test
-  void aRetainedMessageIsRejectedBecauseItsAgeIsUnknown() {
+  void aRetainedMessageIsRejectedBecauseItsAgeIsUnknown() throws InterruptedException {
     try (Mosquitto broker = Mosquitto.open(folder).start();
         Subscriber device = Subscriber.connect(broker.url(), "device");
         MqttReadings readings = readings(broker.url());
@@ -105,12 +108,12 @@ class MqttReadingsTest {
                   + " unknown (let the device send unretained); it begins: 187.4");
       device.publish("bench/no3-a", "188.0", 1, false);
       assertThat(heard.nextReading().millivolts()).hasValue(188.0);
-      heard.awaitCounts(link, new LinkCounts(2, 1, 1, 0));
+      Eventually.become("counted", () -> link.counts().equals(new LinkCounts(2, 1, 1, 0)));
     }
   }
 
   @Test
-  void rejectedMessagesAreAllCountedAndToldOnceAMinute() {
+  void rejectedMessagesAreAllCountedAndToldOnceAMinute() throws InterruptedException {
     try (Mosquitto broker = Mosquitto.open(folder).start();
         Subscriber device = Subscriber.connect(broker.url(), "device");
         MqttReadings readings = readings(broker.url());
@@ -121,12 +124,12 @@ class MqttReadingsTest {
       device.publish("bench/no3-a", "x".repeat(4_097), 1, false);
       device.publish("bench/no3-a", "{\"mv\": 1}", 1, false);
       assertThat(heard.nextReading()).isEqualTo(Reading.ofMillivolts(NOON_MILLIS, 1));
-      heard.awaitCounts(link, new LinkCounts(4, 1, 3, 0));
+      Eventually.become("counted", () -> link.counts().equals(new LinkCounts(4, 1, 3, 0)));
       assertThat(heard.nextTrouble().text())
           .isEqualTo(
               "message on bench/no3-a rejected: expected a number at /mv, found a string;"
                   + " it begins: {\"mv\": \"12\"}");
-      assertThat(heard.noTroubleWaits()).isTrue();
+      assertThat(heard.troubles()).isEmpty();
     }
   }
 
@@ -137,9 +140,15 @@ class MqttReadingsTest {
         MqttReadings readings = readings(broker.url());
         MqttLink link = readings.link(new MqttLinkSettings("bench/no3-a", FIELDS, LONG), heard)) {
       listen(link);
-      heard.refuse();
+      heard.full(true);
       device.publish("bench/no3-a", "{\"mv\": 1}", 1, false);
-      assertThat(heard.nextTrouble().code()).isEqualTo("hand-over-full");
+      assertThat(heard.nextTrouble())
+          .isEqualTo(
+              new LinkTrouble(
+                  "hand-over-full",
+                  "a reading of topic bench/no3-a was dropped: the hand-over is full",
+                  "Look in the log for what holds the service up, or let the device send less"
+                      + " often"));
       assertThat(link.counts()).isEqualTo(new LinkCounts(1, 0, 0, 1));
     }
   }

@@ -80,17 +80,23 @@ class OutboxPublisherTest {
     return ear;
   }
 
+  /** Commits half of all, and begins to send: the first thousand that were heard. */
+  private Set<String> startedAndHeard(OutboxPublisher publisher, Subscriber ear) {
+    commit(1, MANY / 2);
+    publisher.start();
+    Set<String> heard = new LinkedHashSet<>();
+    while (heard.size() < 1_000) {
+      heard.add(ear.next(message -> message.topic().equals(RESULT)).payload());
+    }
+    return heard;
+  }
+
   @Test
   void nothingIsLostAndTheOrderIsKeptWhenTheBrokerIsKilledInTheMiddle() {
     try (Mosquitto broker = Mosquitto.open(folder).with("queue_qos0_messages true").start();
         Subscriber ear = lastingEar(broker);
         OutboxPublisher publisher = publisher(broker.url())) {
-      commit(1, MANY / 2);
-      publisher.start();
-      Set<String> heard = new LinkedHashSet<>();
-      while (heard.size() < 1_000) {
-        heard.add(ear.next(message -> message.topic().equals(RESULT)).payload());
-      }
+      Set<String> heard = startedAndHeard(publisher, ear);
       broker.kill();
       commit(MANY / 2 + 1, MANY);
       publisher.wake();
@@ -108,12 +114,7 @@ class OutboxPublisherTest {
     try (Mosquitto broker = Mosquitto.open(folder).with("queue_qos0_messages true").start();
         Subscriber ear = lastingEar(broker);
         OutboxPublisher publisher = publisher(broker.url())) {
-      commit(1, MANY / 2);
-      publisher.start();
-      Set<String> heard = new LinkedHashSet<>();
-      while (heard.size() < 1_000) {
-        heard.add(ear.next(message -> message.topic().equals(RESULT)).payload());
-      }
+      Set<String> heard = startedAndHeard(publisher, ear);
       broker.freeze();
       commit(MANY / 2 + 1, MANY);
       publisher.wake();

@@ -10,8 +10,10 @@ import java.time.InstantSource;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth.Condition;
+import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.stability.reading.Reading;
 
@@ -21,7 +23,7 @@ class RecordingLinkTest {
   private static final Instant STAMP = Instant.parse("2027-01-01T08:00:00.123Z");
 
   private final Path file;
-  private final Heard heard = new Heard(100);
+  private final CollectingListener heard = new CollectingListener();
 
   RecordingLinkTest(@TempDir Path folder) {
     this.file = folder.resolve("made-up.csv");
@@ -33,12 +35,12 @@ class RecordingLinkTest {
     try (RecordingLink link = link(heard)) {
       assertThat(link.check().condition()).isEqualTo(Condition.NEW);
       link.start();
-      assertThat(heard.next(3))
+      assertThat(heard.nextReadings(3))
           .containsExactly(
               Reading.of(STAMP, 1.5, 21),
               Reading.ofMillivolts(STAMP.plusMillis(20), 2.5),
               Reading.of(STAMP.plusMillis(40), 3.5, 22));
-      assertThat(heard.trouble())
+      assertThat(heard.nextTrouble())
           .isEqualTo(
               new LinkTrouble("recording-ended", "the recording %s has ended".formatted(file), ""));
       assertThat(link.check().condition()).isEqualTo(Condition.ENDED);
@@ -52,21 +54,28 @@ class RecordingLinkTest {
     record("0,a,1,", "36000,a,2,");
     RecordingLink link = link(heard);
     link.start();
-    assertThat(heard.next(1)).hasSize(1);
+    heard.nextReading();
     link.close();
     link.close();
     assertThat(link.check().condition()).isEqualTo(Condition.CLOSED);
     assertThat(link.counts()).isEqualTo(new LinkCounts(1, 1, 0, 0));
-    assertThat(heard.troubles).isEmpty();
+    assertThat(heard.troubles()).isEmpty();
   }
 
   @Test
   void everyRowIsAccountedFor() throws Exception {
     record("0,a,1,", "0,a,2,", "0,a,3,", "0,b,3,", "?,a,4,", "0,a,5,");
-    Heard small = new Heard(2);
-    try (RecordingLink link = link(small)) {
+    try (RecordingLink link = link(new TakesTwo(heard))) {
       link.start();
-      assertThat(small.trouble())
+      assertThat(heard.nextTrouble())
+          .isEqualTo(
+              new LinkTrouble(
+                  "hand-over-full",
+                  "a reading of the recording %s was dropped: the hand-over is full"
+                      .formatted(file),
+                  "Look in the log for what holds the service up, or let the device send less"
+                      + " often"));
+      assertThat(heard.nextTrouble())
           .isEqualTo(
               new LinkTrouble(
                   "line-rejected",
@@ -74,7 +83,7 @@ class RecordingLinkTest {
                       + " line 6: the time \"?\" is neither ISO 8601 in UTC"
                       + " (2026-04-02T14:03:00.250Z) nor seconds (12.25)",
                   "Mend the row."));
-      assertThat(small.trouble().code()).isEqualTo("recording-ended");
+      assertThat(heard.nextTrouble().code()).isEqualTo("recording-ended");
       assertThat(link.counts()).isEqualTo(new LinkCounts(5, 2, 1, 2));
     }
   }
@@ -87,11 +96,11 @@ class RecordingLinkTest {
     try (RecordingLink link = link(heard)) {
       link.start();
       for (int i = 0; i < 4; i++) {
-        assertThat(heard.trouble().remedy()).isEqualTo("Mend the row.");
+        assertThat(heard.nextTrouble().remedy()).isEqualTo("Mend the row.");
       }
-      assertThat(heard.trouble().remedy())
+      assertThat(heard.nextTrouble().remedy())
           .isEqualTo("Mend the rows; further ones are only counted.");
-      assertThat(heard.trouble())
+      assertThat(heard.nextTrouble())
           .isEqualTo(
               new LinkTrouble(
                   "recording-empty",
@@ -105,7 +114,7 @@ class RecordingLinkTest {
   void anAbsentRecordingDoesNotStopTheStart() throws Exception {
     RecordingLink link = link(heard);
     link.start();
-    assertThat(heard.trouble())
+    assertThat(heard.nextTrouble())
         .isEqualTo(
             new LinkTrouble(
                 "recording-unreadable",
@@ -124,12 +133,27 @@ class RecordingLinkTest {
     assertThat(link.check().condition()).isEqualTo(Condition.CLOSED);
   }
 
-  private RecordingLink link(Heard listener) {
+  private RecordingLink link(LinkListener listener) {
     return new RecordingLink(
         new RecordingSettings(file, "a"), listener, InstantSource.fixed(NOW), System::nanoTime);
   }
 
   private void record(String... rows) throws IOException {
     Files.writeString(file, RecordingReader.HEADER + "\n" + String.join("\n", rows) + "\n");
+  }
+
+  /** A hand-over with room for two readings. */
+  private record TakesTwo(CollectingListener heard) implements LinkListener {
+
+    @Override
+    public boolean reading(Reading reading) {
+      heard.full(heard.taken() == 2);
+      return heard.reading(reading);
+    }
+
+    @Override
+    public void trouble(LinkTrouble trouble) {
+      heard.trouble(trouble);
+    }
   }
 }

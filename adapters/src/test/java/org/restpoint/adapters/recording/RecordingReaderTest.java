@@ -172,7 +172,7 @@ class RecordingReaderTest {
     Files.write(file, bytes);
     assertThat(read()).isEmpty();
     assertThat(problems)
-        .containsExactly(new RowProblem(2, "millivolts \"\uFFFD\" is not a number"));
+        .containsExactly(new RowProblem(2, "millivolts \"\\uFFFD\" is not a number"));
   }
 
   @Test

@@ -9,12 +9,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.link.DeviceContract;
 import org.restpoint.adapters.link.Link;
-import org.restpoint.adapters.link.LinkContract;
 import org.restpoint.adapters.link.LinkListener;
 
 @EnabledOnOs(OS.LINUX)
-class SerialLinkContractTest extends LinkContract {
+class SerialLinkContractTest extends DeviceContract {
 
   @TempDir private Path folder;
   private PseudoTerminal meter = new PseudoTerminal();

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
@@ -91,6 +92,15 @@ class SerialLinkTest {
     assertThat(link.check()).isEqualTo(new LinkHealth(Condition.READING, "", Optional.of(NOW)));
     meter.send(" mV\r\n");
     assertThat(listener.nextReading()).isEqualTo(Reading.ofMillivolts(NOW_IN_MILLIS, 7));
+  }
+
+  @Test
+  void aThermometersReadingsHaveATemperatureAlone() throws Exception {
+    link = link("T=(?<celsius>[-+.\\d]+) C", Optional.empty());
+    read();
+    meter.send("T=-1.25 C\r\n");
+    assertThat(listener.nextReading())
+        .isEqualTo(new Reading(NOW_IN_MILLIS, OptionalDouble.empty(), OptionalDouble.of(-1.25)));
   }
 
   @Test
@@ -219,7 +229,7 @@ class SerialLinkTest {
             new LinkTrouble(
                 "hand-over-full",
                 "a reading of serial port %s was dropped: the hand-over is full".formatted(port),
-                "Look in the log for what holds the service up, or let the meter send less often"));
+                "Look in the log for what holds the service up, or let the device send less often"));
     assertThat(listener.nextTrouble().code()).isEqualTo("line-rejected");
     pass(Duration.ofMinutes(1));
     assertThat(listener.nextTrouble("hand-over-full").text())
@@ -256,7 +266,7 @@ class SerialLinkTest {
     assertThat(link.check().condition()).isEqualTo(Condition.CLOSED);
     assertThat(Thread.getAllStackTraces().keySet())
         .extracting(Thread::getName)
-        .doesNotContain("link-" + port);
+        .doesNotContain("serial port " + port);
   }
 
   @Test

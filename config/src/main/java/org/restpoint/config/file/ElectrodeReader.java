@@ -39,6 +39,7 @@ final class ElectrodeReader {
             .flatMap(value -> new CalibrateReader(standards).read(value));
     Routine routine =
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
+    RoutineReader.checkRoom(keys, settle, routine);
     if (analyte.isPresent() && keys.has("calibrate")) {
       List<Standards.Draft> used =
           CalibrateReader.named(keys).stream().flatMap(n -> standards.find(n).stream()).toList();

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.config.station.Routine;
+import org.restpoint.config.station.Settle;
 
 /** Reads who says when a probe is read. */
 final class RoutineReader {
@@ -17,6 +18,9 @@ final class RoutineReader {
   private static final String A_ROUTINE = "instructed, at-rest, or a mapping with every or at-rest";
   private static final Allowed INTERVAL = Allowed.from(Measure.TIME, "100 ms", "366 d");
   private static final Duration USUAL_GAP = Duration.ofMinutes(5);
+
+  /** A decision comes at the latest this long before the next interval begins. */
+  private static final Duration LATEST_BEFORE_THE_NEXT = Duration.ofMillis(1);
 
   private RoutineReader() {}
 
@@ -54,5 +58,29 @@ final class RoutineReader {
     return section.map(
         keys ->
             new Routine.EachRest(keys.find("gap-after").flatMap(INTERVAL::span).orElse(USUAL_GAP)));
+  }
+
+  /** Tells an interval that is over before the first decision may come. */
+  static void checkRoom(Section electrode, Settle settle, Routine routine) {
+    if (!(routine instanceof Routine.EachInterval each)) {
+      return;
+    }
+    Duration longest = each.interval().minus(LATEST_BEFORE_THE_NEXT);
+    if (settle.notBefore().compareTo(longest) < 0) {
+      return;
+    }
+    String limit =
+        electrode
+            .find("settle")
+            .flatMap(value -> value.inside("not-before"))
+            .map(Entry::found)
+            .orElseGet(() -> settle.notBefore().toString());
+    electrode
+        .find("routine")
+        .flatMap(value -> value.inside("every"))
+        .ifPresent(
+            every ->
+                every.refuse(
+                    "a time more than 1 ms longer than settle.not-before (" + limit + ")"));
   }
 }

@@ -191,6 +191,19 @@ class StationFileTest {
   }
 
   @Test
+  void anIntervalMayLeaveJustEnoughTimeForADecision() {
+    Station station =
+        fixture.understood(
+            Fixture.changed(
+                "bench.yaml",
+                "valid-for: 12 h }",
+                "valid-for: 12 h }\n    routine: { every: 20002 ms }"));
+
+    assertThat(electrode(station, "no3-a").routine())
+        .isEqualTo(new Routine.EachInterval(Duration.ofMillis(20_002)));
+  }
+
+  @Test
   void anAnchorIsFollowed() {
     String text =
         Fixture.changed("smallest.yaml", "calibrate: { standards", "calibrate: &c { standards")

@@ -1,4 +1,4 @@
-package org.restpoint.adapters.line;
+package org.restpoint.adapters.link;
 
 import java.time.Duration;
 
@@ -7,7 +7,7 @@ import java.time.Duration;
  * with how many they were, at most once in a span. Nothing is left untold: what is held back falls
  * {@link #due} when the span is over.
  *
- * <p>Times are nanoseconds of a monotonic clock. Not safe for several threads.
+ * <p>Times are nanoseconds of a monotonic clock. Safe for several threads.
  */
 public final class Recurrence {
 
@@ -28,13 +28,18 @@ public final class Recurrence {
    *
    * @return how many happenings to tell now; 0 while they are held back
    */
-  public long happened(long nanos) {
-    heldBack++;
+  public synchronized long happened(long nanos) {
+    held();
     return due(nanos);
   }
 
+  /** It happened once more, where it cannot be told; it falls due as any other. */
+  public synchronized void held() {
+    heldBack++;
+  }
+
   /** How many happenings that were held back are to be told now; 0 for none. */
-  public long due(long nanos) {
+  public synchronized long due(long nanos) {
     if (heldBack == 0 || (toldBefore && nanos - toldAtNanos < spanNanos)) {
       return 0;
     }

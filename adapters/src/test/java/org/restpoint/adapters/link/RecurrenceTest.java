@@ -1,4 +1,4 @@
-package org.restpoint.adapters.line;
+package org.restpoint.adapters.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,6 @@
-package org.restpoint.adapters.line;
+package org.restpoint.adapters.text;
+
+import java.nio.charset.StandardCharsets;
 
 /** A piece of what a device sent, fit to be shown to a person and to stand in a log. */
 public final class Excerpt {
@@ -9,8 +11,8 @@ public final class Excerpt {
   private Excerpt() {}
 
   /**
-   * The text with quotes, backslashes and everything that is not printable ASCII escaped, cut to
-   * {@link #LONGEST} characters; what was cut shows as {@code ...} within them.
+   * The text with backslashes and everything that is not printable ASCII escaped, cut to {@link
+   * #LONGEST} characters; what was cut shows as {@code ...} within them.
    */
   public static String of(String text) {
     StringBuilder shown = new StringBuilder();
@@ -27,9 +29,15 @@ public final class Excerpt {
     return shown.toString();
   }
 
+  /** The same of bytes, each of them one character (ISO 8859-1). */
+  public static String of(byte[] bytes) {
+    int enough = Math.min(bytes.length, LONGEST + 1);
+    return of(new String(bytes, 0, enough, StandardCharsets.ISO_8859_1));
+  }
+
   private static String escaped(char c) {
-    if (c == '"' || c == '\\') {
-      return "\\" + c;
+    if (c == '\\') {
+      return "\\\\";
     }
     if (c >= ' ' && c <= '~') {
       return String.valueOf(c);
