@@ -28,7 +28,9 @@ final class DemoCommand implements Callable<Integer> {
   private static final Duration BEFORE_NOW = Duration.ofHours(1);
 
   private static final int HIGHEST_PORT = 65_535;
-  private static final int HIGHEST_SPEED = 1_000;
+
+  /** Beyond it, readings outrun the embedded broker on a machine that is busy with other things. */
+  private static final int HIGHEST_SPEED = 300;
 
   @Option(
       names = "--folder",
@@ -46,7 +48,7 @@ final class DemoCommand implements Callable<Integer> {
       names = "--speed",
       paramLabel = "TIMES",
       description =
-          "how many times as fast as at a real bench, 1 to 1000 (default: ${DEFAULT-VALUE})")
+          "how many times as fast as at a real bench, 1 to 300 (default: ${DEFAULT-VALUE})")
   private int speed = 150;
 
   @Spec private CommandSpec spec = CommandSpec.create();

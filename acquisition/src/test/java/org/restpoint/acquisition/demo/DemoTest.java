@@ -16,7 +16,7 @@ import org.restpoint.acquisition.event.EventJson;
 class DemoTest {
 
   private static final Solution STRONG = new Solution("a strong solution", 100, 22);
-  private static final int FAST = 600;
+  private static final int FAST = 300;
 
   @TempDir Path folder;
 
