@@ -145,6 +145,7 @@ public final class Engine implements AutoCloseable {
   }
 
   private void take(Input input) {
+    times.follow(now());
     if (input instanceof Input.FromLink from) {
       from.from().taken();
       read(from.probe(), from.reading());

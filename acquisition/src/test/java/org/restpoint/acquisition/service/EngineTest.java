@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.acquisition.event.Calibration;
+import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Result;
 
 /** In whatever order things reach the engine, a replay of its journal gives the same numbers. */
@@ -127,10 +128,21 @@ class EngineTest {
   }
 
   @Test
-  void aClockThatIsPutBack() {
-    engine.at(at(-3_600_000));
-    three(-3_500_000, 190);
-    engine.at(at(2400)).read("no3-a", at(2350), 190).read("no3-a", at(2360), 190);
+  void aClockThatIsPutBackAnHourIsFollowedAndTheReadingBeginsAgain() {
+    engine.at(at(-3_590_000));
+    engine.read("no3-a", at(-3_590_000), 190);
+    assertThat(engine.next(Notice.class).code()).isEqualTo("clock-put-back");
+    three(-3_589_900, 190);
+    Result result = engine.next(Result.class);
+    assertThat(result.outcome()).isEqualTo(Result.Outcome.SETTLED);
+    assertThat(result.time()).isEqualTo(at(-3_589_700));
+    assertThat(result.flags()).contains("calibration-old");
+  }
+
+  @Test
+  void aClockThatIsPutBackByASecondGoesUnnoticed() {
+    engine.at(at(1500));
+    three(1600, 190);
     assertThat(engine.next(Result.class).outcome()).isEqualTo(Result.Outcome.SETTLED);
     assertThatAReplayGivesTheSame();
   }
