@@ -13,8 +13,7 @@ import org.restpoint.acquisition.event.Event;
  * @param clock the time of day
  * @param nanos a clock that only runs forward, in ns
  * @param simulationSpeed how many times faster than the clock on the wall simulated electrodes run
- * @param witness hears of each event once it is in the journal, and of progress at once; on the
- *     engine's thread
+ * @param witness hears of each event once it is in the journal; on the engine's thread
  */
 public record Surroundings(
     Path privateFolder,
