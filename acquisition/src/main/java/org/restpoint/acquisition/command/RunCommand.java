@@ -1,8 +1,11 @@
 package org.restpoint.acquisition.command;
 
 import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.restpoint.acquisition.log.Logs;
 import org.restpoint.acquisition.service.Service;
 import org.restpoint.acquisition.service.Surroundings;
@@ -26,19 +29,34 @@ final class RunCommand implements Callable<Integer> {
   public Integer call() throws InterruptedException {
     Station read = station.read();
     Logs.configure(read.logs());
-    Service service = Service.start(read, Surroundings.real());
-    Runtime.getRuntime().addShutdownHook(new Thread(() -> end(service), "end"));
+    CompletableFuture<Optional<Service>> started = new CompletableFuture<>();
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> end(started), "end"));
+    try {
+      started.complete(Optional.of(Service.start(read, Surroundings.real())));
+    } finally {
+      // Where it has started this changes nothing.
+      started.complete(Optional.empty());
+    }
     new CountDownLatch(1).await();
     return ExitStatus.DONE;
   }
 
   /** Ends in order, or without what hangs: what was committed is on disk either way. */
-  private static void end(Service service) {
-    Thread closing = new Thread(service::close, "close");
+  private static void end(CompletableFuture<Optional<Service>> started) {
+    long deadline = System.nanoTime() + CLOSE_WITHIN.toNanos();
+    Optional<Service> service =
+        started
+            .completeOnTimeout(Optional.empty(), CLOSE_WITHIN.toMillis(), TimeUnit.MILLISECONDS)
+            .join();
+    if (service.isEmpty()) {
+      // It has not started, and the process ends with the status that says so.
+      return;
+    }
+    Thread closing = new Thread(service.get()::close, "close");
     closing.setDaemon(true);
     closing.start();
     try {
-      closing.join(CLOSE_WITHIN.toMillis());
+      closing.join(Math.max(1, TimeUnit.NANOSECONDS.toMillis(deadline - System.nanoTime())));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -239,6 +239,22 @@ class TroublesIT {
     }
   }
 
+  /** In the middle of its start, when the journal is open and nothing is ready. */
+  @Test
+  void whoEndsItWhileItStartsEndsItInOrder() {
+    Path station =
+        BenchStation.plain(
+            folder,
+            BenchStation.remote(Loopback.deadBroker()),
+            "http: 127.0.0.1:0\n",
+            BenchStation.serial(folder.resolve("x")));
+    try (RunningService service = RunningService.start(station)) {
+      service.http();
+      assertThat(service.terminate()).isZero();
+      assertNoTrace(service.log());
+    }
+  }
+
   @Test
   void theLogIsJsonWhereTheStationAsksForIt() {
     Path station =
