@@ -190,7 +190,7 @@ class StreamIT {
         message ->
             message.startsWith(
                 "json: message on brook/json rejected: there is nothing at /reading/mv; it begins:"
-                    + " 230.0."));
+                    + " 230.0. Compare the message with the probe's link settings"));
   }
 
   private double metric(String name) {
