@@ -28,13 +28,16 @@ record Ran(int exitStatus, String out, String err) {
     return command(folder, Jar.command(arguments));
   }
 
-  /** Runs any command and waits for its end; what it writes goes through files in the folder. */
+  /**
+   * Runs any command in the folder and waits for its end; what it writes goes through files there.
+   */
   static Ran command(Path folder, List<String> command) {
     try {
       Path out = Files.createTempFile(folder, "out", ".txt");
       Path err = Files.createTempFile(folder, "err", ".txt");
       Process process =
           new ProcessBuilder(command)
+              .directory(folder.toFile())
               .redirectOutput(out.toFile())
               .redirectError(err.toFile())
               .start();
