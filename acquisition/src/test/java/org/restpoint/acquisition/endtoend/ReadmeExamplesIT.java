@@ -48,14 +48,23 @@ class ReadmeExamplesIT {
 
   /** A line of the README as it is typed; it has no quotes, so blanks part its words. */
   private Ran typed(String line) {
+    assertThat(README.text().lines()).contains(line.strip());
     List<String> words = new ArrayList<>(Arrays.asList(line.strip().split(" +", -1)));
     assertThat(words.remove(0)).isEqualTo("restpoint");
     return Ran.restpoint(folder, words.toArray());
   }
 
   @Test
+  void theFirstCommandRunsTheJarThatTheBuildMakes() throws IOException {
+    String first = README.blocks("sh").get(0);
+    String path = first.replaceAll("(?s).*java -jar (\\S+) demo.*", "$1");
+    assertThat(Files.isSameFile(Page.TOP.resolve(path), Jar.file())).isTrue();
+  }
+
+  @Test
   void theIntegratorCalibratesAndMeasuresOverASerialLine() throws IOException {
     List<String> atTheBench = README.example("at the bench").lines().toList();
+    assertThat(atTheBench).hasSize(3);
     try (PseudoTerminal meter = new PseudoTerminal();
         ScriptedElectrode electrode = new ScriptedElectrode(BenchStation.LOW, CELSIUS)) {
       electrode.sendingTo(meter);
@@ -77,7 +86,7 @@ class ReadmeExamplesIT {
         assertThat(result.at("/outcome/concentration/value").asDouble())
             .as("the rule calls at rest what still moves by 0.1 mV")
             .isCloseTo(SAMPLE, within(SAMPLE * NitrateElectrode.rounding(0.1, CELSIUS)));
-        assertThat(typed("restpoint records bench.yaml").well().out())
+        assertThat(Ran.restpoint(folder, "records", "bench.yaml").well().out())
             .contains(result.at("/outcome/id").asText(), "W-17");
         assertThatARigIsAnsweredAsShown(service, electrode);
       }
@@ -104,8 +113,8 @@ class ReadmeExamplesIT {
    * Standards of 1 and 10 mg/L at 12 °C, means of the five readings 285.0 and 230.06 mV: the slope
    * is −54.94 mV a decade there. The sample's mean is 247.88 mV at 11.5 °C. With N 14.007 g/mol the
    * weak standard is 7.1393e-5 mol/L, log −4.146345; E0 = 285.0 − 54.94 · 4.146345 = 57.1998 mV; x
-   * = (247.88 − 57.1998)/−54.94 = −3.470699; at 11.5 °C log c = x · 285.15/284.65 = −3.476796, so c
-   * = 3.3359e-4 mol/L, which is 4.6725 mg/L.
+   * = (247.88 − 57.1998)/−54.94 = −3.470699; at 11.5 °C log c = x · 285.15/284.65 = −3.476795, so c
+   * = 3.3358e-4 mol/L, which is 4.6725 mg/L.
    */
   @Test
   void theResearcherReplaysWhatWasLogged() throws IOException {
@@ -123,6 +132,8 @@ class ReadmeExamplesIT {
     assertThat(results)
         .extracting(result -> result.get("time").asText(), result -> result.get("quality").asInt())
         .containsExactly(tuple("2026-04-02T14:00:00Z", 9), tuple("2026-04-02T14:15:50Z", 1));
+    assertThat(results.get(0).get("flags").toString()).isEqualTo("[\"in-maintenance\"]");
+    assertThat(results.get(0).has("concentration")).isFalse();
     assertThat(results.get(1).at("/concentration/value").asDouble())
         .as("worked out by hand to five digits")
         .isCloseTo(4.6725, within(5e-5));
