@@ -47,7 +47,7 @@ final class Sentences {
     String slope =
         number("%.2f mV/decade, ", calibration.slopeMillivoltsPerDecade().orElseThrow())
             + number("%.1f %% of the ideal", calibration.slopePercent().orElseThrow());
-    return switch (calibration.slopeFrom()) {
+    return switch (calibration.slopeFrom().orElseThrow()) {
       case "ideal" -> "one standard gives the offset; the slope is taken as the ideal one";
       case "last accepted" -> "a new offset; the slope is kept, " + slope;
       default -> "the slope is " + slope;

@@ -3,6 +3,7 @@ package org.restpoint.acquisition.event;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.restpoint.stability.calibration.Reason;
 
@@ -18,7 +19,7 @@ import org.restpoint.stability.calibration.Reason;
  * @param reasons why it was refused
  * @param points the standards of this round, in the order read
  * @param slopeFrom where the slope comes from: {@code fitted}, {@code last accepted} or {@code
- *     ideal}
+ *     ideal}; absent where no line could be drawn
  * @param slopeMillivoltsPerDecade slope at the reference temperature, negative for anions
  * @param slopePercent the slope as a percentage of the ideal one
  * @param offsetMillivolts potential at 1 mol/L
@@ -37,7 +38,7 @@ public record Calibration(
     Verdict verdict,
     List<Reason> reasons,
     List<Point> points,
-    String slopeFrom,
+    Optional<String> slopeFrom,
     OptionalDouble slopeMillivoltsPerDecade,
     OptionalDouble slopePercent,
     OptionalDouble offsetMillivolts,

@@ -157,7 +157,7 @@ final class CalibrationBook {
         outcome.accepted() ? Calibration.Verdict.ACCEPTED : Calibration.Verdict.REFUSED,
         outcome.reasons(),
         outcome.points().stream().map(point -> point(point, line)).toList(),
-        outcome.basis().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+        line.map(drawn -> outcome.basis().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
         number(line.map(CalibrationLine::slopeMillivoltsPerDecade)),
         number(line.map(drawn -> drawn.slopePercent(settings.analyte().charge()))),
         number(line.map(CalibrationLine::offsetMillivolts)),

@@ -98,7 +98,7 @@ class EventJsonTest {
         List.of(
             new Calibration.Point(
                 "low", 5, "mg/L", "as-N", 400.1, 0.06, 22, TIME, OptionalDouble.of(-0.02))),
-        "fitted",
+        Optional.of("fitted"),
         OptionalDouble.of(-40.1),
         OptionalDouble.of(68.2),
         OptionalDouble.of(250),

@@ -28,7 +28,7 @@ class CalibrateTest {
   void oneStandardWithNothingBeforeStandsOnTheIdealSlopeAndSaysSo() {
     Calibration first = Bench.of(Setup.nitrate()).calibrate("mid").calibration();
     assertThat(first.verdict()).isEqualTo(Verdict.ACCEPTED);
-    assertThat(first.slopeFrom()).isEqualTo("ideal");
+    assertThat(first.slopeFrom()).hasValue("ideal");
     assertThat(first.slopePercent().orElseThrow()).isCloseTo(100, within(1e-9));
     assertThat(first.flags()).containsExactly("one-point", "ideal-slope");
   }
@@ -36,7 +36,7 @@ class CalibrateTest {
   @Test
   void theIdealSlopeStaysFlaggedHoweverOftenOneStandardIsReadAgain() {
     Bench bench = Bench.of(Setup.nitrate()).calibrate("mid").measure(20).calibrate("mid");
-    assertThat(bench.calibration().slopeFrom()).isEqualTo("ideal");
+    assertThat(bench.calibration().slopeFrom()).hasValue("ideal");
     assertThat(bench.calibration().flags()).containsExactly("one-point", "ideal-slope");
     assertThat(bench.measure(20).result().flags()).containsExactly("ideal-slope");
     assertThat(bench.result().quality()).isEqualTo(3);
@@ -47,12 +47,21 @@ class CalibrateTest {
   @Test
   void oneStandardAfterALineKeepsItsSlopeAndItsRange() {
     Bench bench = calibrated().measure(11).calibrateOff("mid", 2.5);
-    assertThat(bench.calibration().slopeFrom()).isEqualTo("last accepted");
+    assertThat(bench.calibration().slopeFrom()).hasValue("last accepted");
     assertThat(bench.calibration().slopePercent().orElseThrow()).isCloseTo(97, within(1e-9));
     assertThat(bench.calibration().flags()).containsExactly("one-point");
     bench.tell("{\"do\":\"measure\"}").read(3, 2.5 + bench.millivolts(120));
     assertThat(bench.result().concentration().orElseThrow().value()).isCloseTo(120, within(1e-6));
     assertThat(bench.result().flags()).containsExactly("above-standards");
+  }
+
+  @Test
+  void aStandardThatIsNeverReadSaysNothingOfASlope() {
+    Bench bench = Bench.of(Setup.nitrate()).tell("{\"do\":\"calibrate\",\"standard\":\"mid\"}");
+    bench.pass(Duration.ofHours(1));
+    assertThat(bench.calibration().verdict()).isEqualTo(Verdict.REFUSED);
+    assertThat(bench.calibration().slopeFrom()).isEmpty();
+    assertThat(bench.calibration().slopePercent()).isEmpty();
   }
 
   @Test
