@@ -5,22 +5,27 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What came of reading one or more standards.
+ * What came of judging a set of standards.
  *
  * @param points the standards, in the order read
- * @param line the line, where one can be drawn; of a refused calibration it only tells what was
- *     seen
- * @param residualMillivolts residual standard deviation of the points about the line, from three
- *     points on
+ * @param fits what the curve makes of each of them, in the same order; empty where there is no
+ *     curve
+ * @param curve the response curve; present in an accepted calibration, and in a refused one as far
+ *     as one could be drawn, where it only tells what was seen
+ * @param residualMillivolts residual standard deviation of the points about the curve, where they
+ *     are more than its parameters
  * @param basis where the slope comes from
  * @param reasons why it was refused; empty when accepted
+ * @param remarks what to be careful about all the same
  */
 public record CalibrationOutcome(
     List<StandardPoint> points,
-    Optional<CalibrationLine> line,
+    List<PointFit> fits,
+    Optional<ResponseCurve> curve,
     OptionalDouble residualMillivolts,
     SlopeBasis basis,
-    List<Reason> reasons) {
+    List<Reason> reasons,
+    List<Reason> remarks) {
 
   /** Where a slope comes from. */
   public enum SlopeBasis {
@@ -32,16 +37,51 @@ public record CalibrationOutcome(
     IDEAL
   }
 
+  /**
+   * What a curve makes of one of its standards.
+   *
+   * @param residualMillivolts the potential less the curve's
+   * @param leverage h, how far the curve follows this standard alone, 0 to 1
+   */
+  public record PointFit(double residualMillivolts, double leverage) {}
+
   public CalibrationOutcome {
     points = List.copyOf(points);
+    fits = List.copyOf(fits);
     reasons = List.copyOf(reasons);
-    if (reasons.isEmpty() && line.isEmpty()) {
-      throw new IllegalArgumentException("an accepted calibration has a line");
+    remarks = List.copyOf(remarks);
+    if (reasons.isEmpty() && curve.isEmpty()) {
+      throw new IllegalArgumentException("an accepted calibration has a curve");
+    }
+    if (!fits.isEmpty() && fits.size() != points.size()) {
+      throw new IllegalArgumentException("each standard has one fit");
     }
   }
 
-  /** Whether the line may be used. */
+  /** A calibration of which no curve could be drawn. */
+  public static CalibrationOutcome refused(List<StandardPoint> points, List<Reason> reasons) {
+    return new CalibrationOutcome(
+        points,
+        List.of(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        SlopeBasis.FITTED,
+        reasons,
+        List.of());
+  }
+
+  /** Whether the curve may be used. */
   public boolean accepted() {
     return reasons.isEmpty();
+  }
+
+  /** The detection limit by the bend of the curve; empty for a straight line. */
+  public Optional<DetectionLimit> detectionLimit() {
+    return curve
+        .filter(drawn -> drawn.lowEndMolesPerLitre() > 0)
+        .map(
+            drawn ->
+                new DetectionLimit(
+                    drawn.lowEndMolesPerLitre(), drawn.covariance().standardUncertainty(2)));
   }
 }

@@ -18,7 +18,7 @@ record SlopeVerdict(int charge, SlopeLimits limits) {
   private static final double NO_ANSWER_PERCENT = 5;
 
   /** The reason to refuse a slope drawn through standards, if there is one. */
-  Optional<Reason> onFitted(CalibrationLine line) {
+  Optional<Reason> onFitted(ResponseCurve line) {
     double percent = line.slopePercent(charge);
     if (accepts(percent)) {
       return Optional.empty();
@@ -54,7 +54,7 @@ record SlopeVerdict(int charge, SlopeLimits limits) {
   }
 
   /** The reason to refuse a slope kept from an earlier calibration, if there is one. */
-  Optional<Reason> onSlopeTakenOver(CalibrationLine last) {
+  Optional<Reason> onSlopeTakenOver(ResponseCurve last) {
     double percent = last.slopePercent(charge);
     if (accepts(percent)) {
       return Optional.empty();
@@ -97,7 +97,7 @@ record SlopeVerdict(int charge, SlopeLimits limits) {
     return percent >= limits.lowPercent() && percent <= limits.highPercent();
   }
 
-  private String seen(CalibrationLine line, double percent) {
+  private String seen(ResponseCurve line, double percent) {
     return String.format(
         Locale.ROOT,
         "the slope is %.2f mV/decade, %s %% of the ideal %.2f at %.1f °C",

@@ -92,14 +92,14 @@ class CalibrationPropertyTest {
     }
     CalibrationOutcome outcome = judged(electrode, points);
     assertThat(outcome.accepted()).isTrue();
-    CalibrationLine line = outcome.line().orElseThrow();
+    ResponseCurve line = outcome.curve().orElseThrow();
     assertThat(line.slopePercent(electrode.charge()))
         .isCloseTo(100 * electrode.share(), within(1e-8));
     assertThat(line.offsetMillivolts()).isCloseTo(electrode.offsetMillivolts(), within(1e-8));
     double millivolts = electrode.millivolts(sample, sampleCelsius);
     assertThat(line.millivoltsAt(Math.pow(10, sample), sampleCelsius))
         .isCloseTo(millivolts, within(1e-8));
-    assertThat(line.read(millivolts, 0.1, sampleCelsius, 0.5).log10MolesPerLitre())
+    assertThat(line.read(RestedSample.of(millivolts, 0.1, sampleCelsius, 0.5)).log10MolesPerLitre())
         .isCloseTo(sample, within(ROUNDING_DECADES));
   }
 
@@ -109,20 +109,22 @@ class CalibrationPropertyTest {
       @ForAll @DoubleRange(min = 5, max = 45) double celsius,
       @ForAll @DoubleRange(min = -30, max = 30) double shiftMillivolts,
       @ForAll @DoubleRange(min = -6, max = 0) double sample) {
-    CalibrationLine last =
+    ResponseCurve last =
         judged(electrode, List.of(electrode.standard(-4, 25), electrode.standard(-2, 25)))
-            .line()
+            .curve()
             .orElseThrow();
     Electrode later =
         new Electrode(
             electrode.charge(), electrode.offsetMillivolts() + shiftMillivolts, electrode.share());
-    CalibrationLine line =
+    ResponseCurve line =
         electrode
             .calibrator()
             .judge(List.of(later.standard(-3, celsius)), Optional.of(last))
-            .line()
+            .curve()
             .orElseThrow();
-    assertThat(line.read(later.millivolts(sample, celsius), 0.1, celsius, 0).log10MolesPerLitre())
+    assertThat(
+            line.read(RestedSample.of(later.millivolts(sample, celsius), 0.1, celsius, 0))
+                .log10MolesPerLitre())
         .isCloseTo(sample, within(ROUNDING_DECADES));
   }
 
@@ -137,15 +139,15 @@ class CalibrationPropertyTest {
       double noise = 0.2 * random.nextGaussian();
       points.add(Standards.at(exact.molesPerLitre(), 0.01, exact.millivolts() + noise, 0.1, 25));
     }
-    CalibrationLine line = judged(electrode, points).line().orElseThrow();
+    ResponseCurve line = judged(electrode, points).curve().orElseThrow();
     Collections.shuffle(points, random);
-    CalibrationLine shuffled = judged(electrode, points).line().orElseThrow();
-    CalibrationLine.ReadBack one = line.read(0, 0.1, 20, 0.5);
-    CalibrationLine.ReadBack other = shuffled.read(0, 0.1, 20, 0.5);
+    ResponseCurve shuffled = judged(electrode, points).curve().orElseThrow();
+    ReadBack one = line.read(RestedSample.of(0, 0.1, 20, 0.5));
+    ReadBack other = shuffled.read(RestedSample.of(0, 0.1, 20, 0.5));
     assertThat(other.log10MolesPerLitre())
         .isCloseTo(one.log10MolesPerLitre(), within(ROUNDING_DECADES));
-    assertThat(other.standardUncertaintyDecades())
-        .isCloseTo(one.standardUncertaintyDecades(), within(ROUNDING_DECADES));
+    assertThat(other.relativeStandardUncertainty() / Math.log(10))
+        .isCloseTo(one.relativeStandardUncertainty() / Math.log(10), within(ROUNDING_DECADES));
   }
 
   @Property
@@ -169,9 +171,11 @@ class CalibrationPropertyTest {
       converted.add(Standards.at(again, millivolts));
     }
     double sample = electrode.millivolts(-3, 25);
-    CalibrationLine one = judged(electrode, asGiven).line().orElseThrow();
-    CalibrationLine other = judged(electrode, converted).line().orElseThrow();
-    assertThat(other.read(sample, 0.1, 25, 0).log10MolesPerLitre())
-        .isCloseTo(one.read(sample, 0.1, 25, 0).log10MolesPerLitre(), within(ROUNDING_DECADES));
+    ResponseCurve one = judged(electrode, asGiven).curve().orElseThrow();
+    ResponseCurve other = judged(electrode, converted).curve().orElseThrow();
+    assertThat(other.read(RestedSample.of(sample, 0.1, 25, 0)).log10MolesPerLitre())
+        .isCloseTo(
+            one.read(RestedSample.of(sample, 0.1, 25, 0)).log10MolesPerLitre(),
+            within(ROUNDING_DECADES));
   }
 }

@@ -32,7 +32,7 @@ class CalibratorTest {
     CalibrationOutcome outcome = decade(-57.5);
     assertThat(outcome.accepted()).isTrue();
     assertThat(outcome.basis()).isEqualTo(SlopeBasis.FITTED);
-    CalibrationLine line = outcome.line().orElseThrow();
+    ResponseCurve line = outcome.curve().orElseThrow();
     assertThat(line.slopeMillivoltsPerDecade()).isCloseTo(-57.5, within(1e-9));
     assertThat(line.slopePercent(-1)).isCloseTo(97.195, within(0.001));
     assertThat(line.referenceCelsius()).isEqualTo(25);
@@ -43,7 +43,7 @@ class CalibratorTest {
 
   @Test
   void aSlopeAtALimitIsAccepted() {
-    CalibrationLine line = decade(-57.5).line().orElseThrow();
+    ResponseCurve line = decade(-57.5).curve().orElseThrow();
     double percent = line.slopePercent(-1);
     for (SlopeLimits limits :
         List.of(new SlopeLimits(percent, 120), new SlopeLimits(50, percent))) {
@@ -65,7 +65,7 @@ class CalibratorTest {
                 "Read the standards again with fresh portions, rinsed and blotted between them; look"
                     + " for an air bubble; soak the electrode; if it stays low, the membrane is"
                     + " ageing."));
-    assertThat(outcome.line()).isPresent();
+    assertThat(outcome.curve()).isPresent();
   }
 
   @Test
@@ -100,7 +100,7 @@ class CalibratorTest {
     CalibrationOutcome flat = decade(0);
     assertThat(reason(flat))
         .isEqualTo(new Reason("slope-none", "the potential is the same in all standards", remedy));
-    assertThat(flat.line()).isEmpty();
+    assertThat(flat.curve()).isEmpty();
     assertThat(reason(decade(0.4)))
         .isEqualTo(
             new Reason(
@@ -109,7 +109,7 @@ class CalibratorTest {
                     + " -0.7 % of the ideal -59.16 at 25.0 °C",
                 remedy));
     assertThat(reason(decade(-0.4)).code()).isEqualTo("slope-none");
-    assertThat(decade(0.4).line()).isPresent();
+    assertThat(decade(0.4).curve()).isPresent();
   }
 
   @Test
@@ -136,7 +136,7 @@ class CalibratorTest {
         List.of(Standards.at(20 / 14007.0, 300), Standards.at(88.53 / 62004.0, 299.9));
     CalibrationOutcome outcome = NITRATE.judge(sameInOtherUnits, Optional.empty());
     assertThat(reason(outcome)).isEqualTo(alike);
-    assertThat(outcome.line()).isEmpty();
+    assertThat(outcome.curve()).isEmpty();
     assertThat(outcome.points()).hasSize(2);
   }
 
@@ -163,11 +163,11 @@ class CalibratorTest {
     CalibrationOutcome outcome = NITRATE.judge(points, Optional.empty());
     double s = Math.sqrt(2 / 3.0);
     assertThat(outcome.residualMillivolts().orElseThrow()).isCloseTo(s, within(1e-9));
-    CalibrationLine line = outcome.line().orElseThrow();
+    ResponseCurve line = outcome.curve().orElseThrow();
     // Σ(x − x̄)² = 2, x̄ = −3.
-    assertThat(line.slopeVariance()).isCloseTo(s * s / 2, within(1e-9));
-    assertThat(line.offsetVariance()).isCloseTo(s * s * (1 / 3.0 + 9 / 2.0), within(1e-9));
-    assertThat(line.covariance()).isCloseTo(s * s * 3 / 2, within(1e-9));
+    assertThat(line.covariance().of(1, 1)).isCloseTo(s * s / 2, within(1e-9));
+    assertThat(line.covariance().of(0, 0)).isCloseTo(s * s * (1 / 3.0 + 9 / 2.0), within(1e-9));
+    assertThat(line.covariance().of(0, 1)).isCloseTo(s * s * 3 / 2, within(1e-9));
   }
 
   @Test
@@ -177,9 +177,10 @@ class CalibratorTest {
             Standards.at(1e-4, 0.02, 300, 0.3, 25),
             Standards.at(1e-3, 0.02, 242, 0.3, 25),
             Standards.at(1e-2, 0.02, 184, 0.3, 25));
-    CalibrationLine line = NITRATE.judge(points, Optional.empty()).line().orElseThrow();
+    ResponseCurve line = NITRATE.judge(points, Optional.empty()).curve().orElseThrow();
     double standard = 58 * 0.02 / Math.log(10);
-    assertThat(line.slopeVariance()).isCloseTo((0.3 * 0.3 + standard * standard) / 2, within(1e-9));
+    assertThat(line.covariance().of(1, 1))
+        .isCloseTo((0.3 * 0.3 + standard * standard) / 2, within(1e-9));
   }
 
   @Test

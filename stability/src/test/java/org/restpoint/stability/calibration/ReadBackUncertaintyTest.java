@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The uncertainty that {@link CalibrationLine#read} gives against the scatter of simulated
+ * The uncertainty that {@link ResponseCurve#read} gives against the scatter of simulated
  * calibrations (JCGM 101:2008): standards prepared not quite as labelled, potentials read not quite
  * as they are, no temperature terms.
  *
@@ -38,8 +38,8 @@ class ReadBackUncertaintyTest {
     return Standards.at(Math.pow(10, logarithm), RELATIVE, millivolts, READING_MILLIVOLTS, 25);
   }
 
-  private static CalibrationLine drawn(List<StandardPoint> points) {
-    return NITRATE.judge(points, Optional.empty()).line().orElseThrow();
+  private static ResponseCurve drawn(List<StandardPoint> points) {
+    return NITRATE.judge(points, Optional.empty()).curve().orElseThrow();
   }
 
   @ParameterizedTest(name = "{0} standards, sample at 10^{1} mol/L")
@@ -57,7 +57,8 @@ class ReadBackUncertaintyTest {
       }
       double seen = 80 + SLOPE * sample + READING_MILLIVOLTS * random.nextGaussian();
       double error =
-          drawn(points).read(seen, READING_MILLIVOLTS, 25, 0).log10MolesPerLitre() - sample;
+          drawn(points).read(RestedSample.of(seen, READING_MILLIVOLTS, 25, 0)).log10MolesPerLitre()
+              - sample;
       sum += error;
       squares += error * error;
     }
@@ -70,8 +71,9 @@ class ReadBackUncertaintyTest {
     }
     double stated =
         drawn(errorless)
-            .read(80 + SLOPE * sample, READING_MILLIVOLTS, 25, 0)
-            .standardUncertaintyDecades();
+                .read(RestedSample.of(80 + SLOPE * sample, READING_MILLIVOLTS, 25, 0))
+                .relativeStandardUncertainty()
+            / Math.log(10);
     assertThat(stated).isCloseTo(scatter, withinPercentage(TOLERANCE_PERCENT));
   }
 }

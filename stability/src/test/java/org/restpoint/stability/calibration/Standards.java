@@ -3,6 +3,7 @@ package org.restpoint.stability.calibration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.restpoint.stability.fit.Covariance;
 
 /** Standards for tests; times and names are invented. */
 final class Standards {
@@ -33,6 +34,7 @@ final class Standards {
         "standard",
         molesPerLitre,
         relativeUncertainty,
+        1,
         millivolts,
         standardUncertaintyMillivolts,
         celsius,
@@ -45,5 +47,26 @@ final class Standards {
       points.add(at(molesPerLitre[i], millivolts[i]));
     }
     return points;
+  }
+
+  /** A straight line with variances of E0 and S and their covariance. */
+  static ResponseCurve curve(
+      double offset,
+      double slope,
+      double celsius,
+      double offsetVariance,
+      double slopeVariance,
+      double covariance) {
+    return new ResponseCurve(
+        offset,
+        slope,
+        0,
+        celsius,
+        Compensation.ideal(),
+        new Covariance(
+            3,
+            List.of(
+                offsetVariance, covariance, 0.0, covariance, slopeVariance, 0.0, 0.0, 0.0, 0.0)),
+        ResponseCurve.NO_DOUBT);
   }
 }

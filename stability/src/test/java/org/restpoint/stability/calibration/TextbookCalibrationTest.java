@@ -25,14 +25,15 @@ class TextbookCalibrationTest {
         Arrays.stream(table.numbers("volts")).map(volts -> 1000 * volts).toArray();
     CalibrationOutcome outcome = judged(table.numbers("molesPerLitre"), millivolts);
     assertThat(outcome.accepted()).isTrue();
-    CalibrationLine line = outcome.line().orElseThrow();
+    ResponseCurve line = outcome.curve().orElseThrow();
     assertThat(line.slopeMillivoltsPerDecade()).isCloseTo(30.3, within(0.05));
     assertThat(line.offsetMillivolts()).isCloseTo(27.2, within(0.05));
-    assertThat(line.read(-84, 0, 25, 0).molesPerLitre()).isCloseTo(2.14e-4, within(0.005e-4));
+    assertThat(line.read(RestedSample.of(-84, 0, 25, 0)).molesPerLitre())
+        .isCloseTo(2.14e-4, within(0.005e-4));
     // Not printed there: least squares in exact arithmetic on the same seven points.
     assertThat(outcome.residualMillivolts().orElseThrow()).isCloseTo(0.9226, within(0.00005));
-    assertThat(Math.sqrt(line.slopeVariance())).isCloseTo(0.3470, within(0.00005));
-    assertThat(Math.sqrt(line.offsetVariance())).isCloseTo(1.235, within(0.0005));
+    assertThat(Math.sqrt(line.covariance().of(1, 1))).isCloseTo(0.3470, within(0.00005));
+    assertThat(Math.sqrt(line.covariance().of(0, 0))).isCloseTo(1.235, within(0.0005));
   }
 
   @Test
@@ -40,7 +41,7 @@ class TextbookCalibrationTest {
     Published table = Published.table("calcium-example-5-2");
     CalibrationOutcome outcome =
         judged(table.numbers("molesPerLitre"), table.numbers("millivolts"));
-    CalibrationLine line = outcome.line().orElseThrow();
+    ResponseCurve line = outcome.curve().orElseThrow();
     assertThat(outcome.accepted()).isTrue();
     // The three points lie on the line, so only rounding is left.
     assertThat(line.slopeMillivoltsPerDecade()).isCloseTo(29, within(1e-9));
@@ -56,7 +57,7 @@ class TextbookCalibrationTest {
         judged(table.numbers("molesPerLitre"), table.numbers("millivolts"));
     assertThat(outcome.accepted()).isTrue();
     assertThat(outcome.residualMillivolts()).isEmpty();
-    assertThat(outcome.line().orElseThrow().read(125, 0, 25, 0).molesPerLitre())
+    assertThat(outcome.curve().orElseThrow().read(RestedSample.of(125, 0, 25, 0)).molesPerLitre())
         .isCloseTo(2.6e-4, within(0.05e-4));
   }
 
@@ -64,13 +65,15 @@ class TextbookCalibrationTest {
   void oneMillivoltIsFourPercentOfAMonovalentIonAndATenthIsATenthOfThat() {
     // J. Wang, Analytical Electrochemistry, 2nd edition, Wiley-VCH 2000, p. 146: "about 4 %" for
     // 1 mV, "about 0.4 %" for 0.1 mV.
-    CalibrationLine line = new CalibrationLine(0, 59.159, 25, 0, 0, 0);
-    assertThat(line.read(100, 1, 25, 0).relativeStandardUncertainty())
+    ResponseCurve line = Standards.curve(0, 59.159, 25, 0, 0, 0);
+    assertThat(line.read(RestedSample.of(100, 1, 25, 0)).relativeStandardUncertainty())
         .isCloseTo(0.04, within(0.005));
-    assertThat(line.read(100, 0.1, 25, 0).relativeStandardUncertainty())
+    assertThat(line.read(RestedSample.of(100, 0.1, 25, 0)).relativeStandardUncertainty())
         .isCloseTo(0.004, within(0.0005));
     double change =
-        line.read(101, 0, 25, 0).molesPerLitre() / line.read(100, 0, 25, 0).molesPerLitre() - 1;
+        line.read(RestedSample.of(101, 0, 25, 0)).molesPerLitre()
+                / line.read(RestedSample.of(100, 0, 25, 0)).molesPerLitre()
+            - 1;
     // 10^(1/59.159) − 1.
     assertThat(change).isCloseTo(0.03969, withinPercentage(0.02));
   }

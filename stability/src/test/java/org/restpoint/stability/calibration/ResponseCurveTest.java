@@ -8,23 +8,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.restpoint.stability.calibration.CalibrationLine.ReadBack;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 
-class CalibrationLineTest {
+class ResponseCurveTest {
 
-  private static final CalibrationLine LINE = new CalibrationLine(80, -57, 25, 4, 0.25, 0.9);
+  /** The derivatives are differences over a thousandth of an uncertainty. */
+  private static final double DIFFERENCES = 1e-8;
+
+  private static final ResponseCurve LINE = Standards.curve(80, -57, 25, 4, 0.25, 0.9);
 
   @Test
   void theUncertaintyOfALineCountsTheCovarianceOfItsParts() {
     // x = −3: u² = [0.3² + 4 + 9·0.25 − 6·0.9]/57².
-    ReadBack back = LINE.read(80 + 3 * 57, 0.3, 25, 0);
+    ReadBack back = LINE.read(RestedSample.of(80 + 3 * 57, 0.3, 25, 0));
     assertThat(back.log10MolesPerLitre()).isCloseTo(-3, within(1e-12));
     assertThat(back.molesPerLitre()).isCloseTo(1e-3, within(1e-12));
-    assertThat(back.standardUncertaintyDecades())
-        .isCloseTo(Math.sqrt(0.09 + 4 + 2.25 - 5.4) / 57, within(1e-12));
-    assertThat(back.relativeStandardUncertainty())
-        .isCloseTo(Math.log(10) * back.standardUncertaintyDecades(), within(1e-15));
+    assertThat(back.relativeStandardUncertainty() / Math.log(10))
+        .isCloseTo(Math.sqrt(0.09 + 4 + 2.25 - 5.4) / 57, within(DIFFERENCES));
   }
 
   @Test
@@ -32,34 +32,34 @@ class CalibrationLineTest {
     // At 10 °C, T/Tref = 283.15/298.15; E is that of 10⁻³ mol/L there.
     double ratio = 283.15 / 298.15;
     double x = -3 * ratio;
-    ReadBack back = LINE.read(80 - 57 * x, 0.3, 10, 0.5);
+    ReadBack back = LINE.read(RestedSample.of(80 - 57 * x, 0.3, 10, 0.5));
     assertThat(back.log10MolesPerLitre()).isCloseTo(-3, within(1e-12));
     double line = (0.09 + 4 + x * x * 0.25 + 2 * x * 0.9) / (57 * 57 * ratio * ratio);
     double temperature = 3 * 0.5 / 283.15;
     double compensation = -3 - x;
-    assertThat(back.standardUncertaintyDecades())
+    assertThat(back.relativeStandardUncertainty() / Math.log(10))
         .isCloseTo(
             Math.sqrt(line + temperature * temperature + compensation * compensation / 3),
-            within(1e-12));
+            within(DIFFERENCES));
   }
 
   @Test
   void atOneMolePerLitreTemperatureAddsNothing() {
-    CalibrationLine exact = new CalibrationLine(80, -57, 25, 0, 0, 0);
-    ReadBack back = exact.read(80, 0, 5, 2);
+    ResponseCurve exact = Standards.curve(80, -57, 25, 0, 0, 0);
+    ReadBack back = exact.read(RestedSample.of(80, 0, 5, 2));
     assertThat(back.log10MolesPerLitre()).isZero();
-    assertThat(back.standardUncertaintyDecades()).isZero();
+    assertThat(back.relativeStandardUncertainty() / Math.log(10)).isZero();
   }
 
   @Test
   void aPotentialNoElectrodeGivesReadsBackAsNoConcentrationOrAnInfiniteOne() {
-    assertThat(LINE.read(99_999, 0, 25, 0).molesPerLitre()).isZero();
-    assertThat(LINE.read(-99_999, 0, 25, 0).molesPerLitre()).isInfinite();
+    assertThat(LINE.read(RestedSample.of(99_999, 0, 25, 0)).molesPerLitre()).isZero();
+    assertThat(LINE.read(RestedSample.of(-99_999, 0, 25, 0)).molesPerLitre()).isInfinite();
   }
 
   @Test
   void aTemperatureNotAboveAbsoluteZeroIsRefused() {
-    assertThatThrownBy(() -> LINE.read(100, 0.1, -273.15, 0.5))
+    assertThatThrownBy(() -> LINE.read(RestedSample.of(100, 0.1, -273.15, 0.5)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("a temperature is above absolute zero, not -273.15 °C");
   }
@@ -67,18 +67,17 @@ class CalibrationLineTest {
   @Test
   void aLineThatCannotBeIsRefused() {
     for (double slope : new double[] {0, Double.NaN, Double.POSITIVE_INFINITY}) {
-      assertThatThrownBy(() -> new CalibrationLine(0, slope, 25, 0, 0, 0))
+      assertThatThrownBy(() -> Standards.curve(0, slope, 25, 0, 0, 0))
           .hasMessage("a slope is a finite number other than 0");
     }
-    assertThatThrownBy(() -> new CalibrationLine(Double.NaN, 57, 25, 0, 0, 0))
+    assertThatThrownBy(() -> Standards.curve(Double.NaN, 57, 25, 0, 0, 0))
         .hasMessage("an offset is a finite number");
     for (double[] variances :
         new double[][] {{-1, 0, 0}, {0, -1, 0}, {Double.NaN, 0, 0}, {0, 0, Double.NaN}}) {
-      assertThatThrownBy(
-              () -> new CalibrationLine(0, 57, 25, variances[0], variances[1], variances[2]))
+      assertThatThrownBy(() -> Standards.curve(0, 57, 25, variances[0], variances[1], variances[2]))
           .hasMessage("a variance is a finite number, 0 or above");
     }
-    assertThatThrownBy(() -> new CalibrationLine(0, 57, -300, 0, 0, 0))
+    assertThatThrownBy(() -> Standards.curve(0, 57, -300, 0, 0, 0))
         .hasMessage("a temperature is above absolute zero, not -300.0 °C");
   }
 
@@ -112,15 +111,17 @@ class CalibrationLineTest {
   }
 
   @Test
-  void anAcceptedCalibrationHasALine() {
+  void anAcceptedCalibrationHasACurve() {
     assertThatThrownBy(
             () ->
                 new CalibrationOutcome(
                     List.of(),
+                    List.of(),
                     Optional.empty(),
                     OptionalDouble.empty(),
                     SlopeBasis.FITTED,
+                    List.of(),
                     List.of()))
-        .hasMessage("an accepted calibration has a line");
+        .hasMessage("an accepted calibration has a curve");
   }
 }
