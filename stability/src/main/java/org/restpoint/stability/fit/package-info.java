@@ -1,4 +1,6 @@
-/** Straight lines by least squares, with their standard errors. */
+/**
+ * Lines and curves by least squares with their uncertainties, and the distributions to judge them.
+ */
 @NullMarked
 package org.restpoint.stability.fit;
 
