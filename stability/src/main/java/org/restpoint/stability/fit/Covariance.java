@@ -1,6 +1,8 @@
 package org.restpoint.stability.fit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Variances and covariances of fitted parameters.
@@ -17,6 +19,40 @@ public record Covariance(int size, List<Double> entries) {
           "a covariance of " + size + " has " + size * size + " entries");
     }
     entries = List.copyOf(entries);
+    for (int i = 0; i < entries.size(); i++) {
+      if (!Double.isFinite(entries.get(i)) || (i % (size + 1) == 0 && !(entries.get(i) >= 0))) {
+        throw new IllegalArgumentException("a variance is a finite number, 0 or above");
+      }
+    }
+  }
+
+  /**
+   * Of parameters that follow from independent readings.
+   *
+   * @param sensitivities for each parameter its derivatives by the readings
+   * @param variances of the readings
+   */
+  public static Covariance of(List<List<Double>> sensitivities, double[] variances) {
+    List<Double> entries = new ArrayList<>();
+    for (List<Double> one : sensitivities) {
+      for (List<Double> other : sensitivities) {
+        double sum = 0;
+        for (int i = 0; i < variances.length; i++) {
+          sum += one.get(i) * other.get(i) * variances[i];
+        }
+        entries.add(sum);
+      }
+    }
+    return new Covariance(sensitivities.size(), entries);
+  }
+
+  /** The sum of two, for errors that are independent of each other. */
+  public Covariance plus(Covariance other) {
+    return new Covariance(
+        size,
+        IntStream.range(0, entries.size())
+            .mapToObj(i -> entries.get(i) + other.entries.get(i))
+            .toList());
   }
 
   /** Covariance of two parameters, counted from 0; the variance where both are the same. */
