@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
-import org.restpoint.stability.calibration.CalibrationLine;
 import org.restpoint.stability.calibration.CalibrationOutcome;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
 
 /**
@@ -89,10 +89,10 @@ final class CalibrationBook {
     round.removeIf(
         earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
     round.add(point);
-    Optional<CalibrationLine> lastSlope =
+    Optional<ResponseCurve> lastSlope =
         inForce
             .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
-            .map(InForce::line);
+            .map(InForce::curve);
     CalibrationOutcome outcome =
         new Calibrator(settings.analyte().charge(), settings.slopeLimits()).judge(round, lastSlope);
     refused = outcome.reasons();
@@ -115,8 +115,7 @@ final class CalibrationBook {
     return event(
         id,
         time,
-        new CalibrationOutcome(
-            round, Optional.empty(), OptionalDouble.empty(), SlopeBasis.FITTED, refused));
+        CalibrationOutcome.refused(round, refused));
   }
 
   private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
@@ -132,7 +131,7 @@ final class CalibrationBook {
     return new InForce(
         id,
         time,
-        outcome.line().orElseThrow(),
+        outcome.curve().orElseThrow(),
         outcome.basis(),
         outcome.residualMillivolts(),
         lowest,
@@ -140,7 +139,7 @@ final class CalibrationBook {
   }
 
   private Calibration event(String id, Instant time, CalibrationOutcome outcome) {
-    Optional<CalibrationLine> line = outcome.line();
+    Optional<ResponseCurve> line = outcome.curve();
     List<String> flags = new ArrayList<>();
     if (line.isPresent() && outcome.basis() != SlopeBasis.FITTED) {
       flags.add("one-point");
@@ -158,17 +157,17 @@ final class CalibrationBook {
         outcome.reasons(),
         outcome.points().stream().map(point -> point(point, line)).toList(),
         line.map(drawn -> outcome.basis().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
-        number(line.map(CalibrationLine::slopeMillivoltsPerDecade)),
+        number(line.map(ResponseCurve::slopeMillivoltsPerDecade)),
         number(line.map(drawn -> drawn.slopePercent(settings.analyte().charge()))),
-        number(line.map(CalibrationLine::offsetMillivolts)),
-        number(line.map(drawn -> Math.sqrt(drawn.slopeVariance()))),
+        number(line.map(ResponseCurve::offsetMillivolts)),
+        number(line.map(drawn -> drawn.slopeStandardUncertainty())),
         outcome.residualMillivolts(),
         OptionalDouble.empty(),
-        number(line.map(CalibrationLine::referenceCelsius)),
+        number(line.map(ResponseCurve::referenceCelsius)),
         flags);
   }
 
-  private Calibration.Point point(StandardPoint point, Optional<CalibrationLine> line) {
+  private Calibration.Point point(StandardPoint point, Optional<ResponseCurve> line) {
     Standard standard = standard(point);
     return new Calibration.Point(
         point.standard(),

@@ -4,9 +4,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.restpoint.stability.calibration.CalibrationLine;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
 
 /**
@@ -72,7 +72,7 @@ public record ProbeMemory(
    *
    * @param id its id
    * @param since when its last standard settled
-   * @param line its line
+   * @param curve its response curve
    * @param slopeBasis where its slope comes from
    * @param residualMillivolts residual standard deviation of the standards, from three on
    * @param lowestMolesPerLitre the lowest standard the slope was fitted through, where it was
@@ -82,7 +82,7 @@ public record ProbeMemory(
   public record InForce(
       String id,
       Instant since,
-      CalibrationLine line,
+      ResponseCurve curve,
       SlopeBasis slopeBasis,
       OptionalDouble residualMillivolts,
       OptionalDouble lowestMolesPerLitre,

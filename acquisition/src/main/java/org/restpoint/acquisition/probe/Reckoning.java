@@ -76,6 +76,7 @@ final class Reckoning {
             standard.name(),
             standard.molesPerLitre(),
             standard.relativeUncertainty(),
+            1,
             rest.millivolts(),
             rest.standardUncertaintyMillivolts(),
             ((Temperature.Known) attempt.temperature()).celsius(),

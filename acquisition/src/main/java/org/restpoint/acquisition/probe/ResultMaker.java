@@ -14,8 +14,9 @@ import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Reported;
 import org.restpoint.acquisition.event.Result.Verification;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
-import org.restpoint.stability.calibration.CalibrationLine.ReadBack;
+import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.RestedSample;
 import org.restpoint.stability.chemistry.Concentration;
 import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.RestingPotential;
@@ -72,14 +73,15 @@ final class ResultMaker {
     InForce calibration = inForce.get();
     ReadBack read =
         calibration
-            .line()
+            .curve()
             .read(
-                rest.millivolts(),
-                rest.standardUncertaintyMillivolts(),
-                known.celsius(),
-                known.standardUncertaintyKelvin());
-    if (!(read.log10MolesPerLitre() >= LOWEST_LOG_CONCENTRATION
-        && read.log10MolesPerLitre() <= HIGHEST_LOG_CONCENTRATION)) {
+                RestedSample.of(
+                    rest.millivolts(),
+                    rest.standardUncertaintyMillivolts(),
+                    known.celsius(),
+                    known.standardUncertaintyKelvin()));
+    if (!(read.log10ApparentActivity() >= LOWEST_LOG_CONCENTRATION
+        && read.log10ApparentActivity() <= HIGHEST_LOG_CONCENTRATION)) {
       return refusedAtRest(id, time, attempt, beyondAnySolution(rest.millivolts()));
     }
     List<String> all = new ArrayList<>(flags);
@@ -194,10 +196,10 @@ final class ResultMaker {
   private CalibrationUsed used(InForce calibration, Instant time) {
     return new CalibrationUsed(
         calibration.id(),
-        calibration.line().slopeMillivoltsPerDecade(),
-        calibration.line().slopePercent(settings.analyte().charge()),
-        calibration.line().offsetMillivolts(),
-        calibration.line().referenceCelsius(),
+        calibration.curve().slopeMillivoltsPerDecade(),
+        calibration.curve().slopePercent(settings.analyte().charge()),
+        calibration.curve().offsetMillivolts(),
+        calibration.curve().referenceCelsius(),
         calibration.residualMillivolts(),
         Math.max(0, Duration.between(calibration.since(), time).toMillis() / 1e3));
   }
