@@ -25,7 +25,8 @@ import org.restpoint.stability.uncertainty.Source.Quantity;
  * <p>The line is fitted with the weights {@code 1/u²(y)}, {@code u(y) = y·ln 10·u(E)/|S|}. Every
  * potential, every volume, S and c_s is propagated through the whole fit; the volumes share the
  * delivery's scale error. Where the points scatter more than u(E) says (below), its part grows by
- * {@code χ²/(n−2)}.
+ * {@code χ²/(n−2)}. All potentials have to be on the electrode's linear part: a first one below it
+ * has a small y and so a large weight, and would draw the line.
  *
  * <p>A blank is what the same procedure finds in water in place of the sample; it is taken off.
  *
@@ -34,7 +35,8 @@ import org.restpoint.stability.uncertainty.Source.Quantity;
  * <ul>
  *   <li>{@code gran-too-few}: fewer than three different volumes; no answer;
  *   <li>{@code gran-wrong-way}, {@code gran-no-change}: b below zero, or within twice its
- *       uncertainty of it; no answer;
+ *       uncertainty of it, or not a number because potentials lie hundreds of decades apart; no
+ *       answer;
  *   <li>{@code below-zero}: c below zero by more than twice its uncertainty; no answer;
  *   <li>{@code near-zero}: c within that of 0, told as it is;
  *   <li>{@code addition-small}: all additions together did not double the concentration;
@@ -61,7 +63,10 @@ public record GranPlot(
   /** Two for the line and one to see whether it is one. */
   private static final int FEWEST = 3;
 
-  /** Standard deviations of χ²/(n−2) about 1 that chance does not reach; common practice. */
+  /**
+   * Standard deviations of χ²/(n−2) above 1 that chance passes in 2 of 100 plots of three points,
+   * and less often in longer ones; our choice.
+   */
   private static final double MISFIT_DEVIATIONS = 3;
 
   /** The concentration should at least double, as in {@link KnownAddition}. */
@@ -109,7 +114,7 @@ public record GranPlot(
     }
     GranFit fit = new GranFit(this, slope, blank);
     WeightedLine line = fit.line();
-    if (line.slope() <= 2 * Math.sqrt(line.slopeVariance())) {
+    if (!(line.slope() > 2 * Math.sqrt(line.slopeVariance()))) {
       return new NoAnswer(flatOrFalling(line));
     }
     double reduced = line.chiSquare() / (points.size() - 2);
@@ -167,10 +172,12 @@ public record GranPlot(
         "added volumes",
         points.stream().map(GranPoint::addedMillilitres).toList(),
         (i, j) ->
-            square(relativeScaleUncertainty)
-                    * points.get(i).addedMillilitres()
-                    * points.get(j).addedMillilitres()
+            scaleError(i) * scaleError(j)
                 + (i == j ? square(points.get(i).standardUncertaintyMillilitres()) : 0));
+  }
+
+  private double scaleError(int i) {
+    return relativeScaleUncertainty * points.get(i).addedMillilitres();
   }
 
   /** Covariance of two points' quantities. */
