@@ -1,7 +1,7 @@
 package org.restpoint.stability.addition;
 
 import java.util.List;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.Budget;
 
 /** What came of a method by addition. */
@@ -14,7 +14,7 @@ public sealed interface AdditionOutcome {
    *     standard; a budget of every source
    * @param remarks what a person has to know about it; empty where nothing is
    */
-  record Answer(Budget concentration, List<Remark> remarks) implements AdditionOutcome {
+  record Answer(Budget concentration, List<Reason> remarks) implements AdditionOutcome {
 
     public Answer {
       remarks = List.copyOf(remarks);
@@ -26,5 +26,5 @@ public sealed interface AdditionOutcome {
    *
    * @param reason why, and what to do
    */
-  record NoAnswer(Remark reason) implements AdditionOutcome {}
+  record NoAnswer(Reason reason) implements AdditionOutcome {}
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.preparation.Volume;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
@@ -51,24 +51,24 @@ public record AnalyteAddition(Vessel standard, Quantity standardConcentration, V
     Budget budget = budget(step);
     if (budget.value() < -budget.expandedUncertainty(2)) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "below-zero",
               step.seen() + ": further than water alone would have taken it",
               "Look whether the slope has the ion's sign, whether the readings were swapped, and"
                   + " whether the sample binds the ion."));
     }
-    List<Remark> remarks = new ArrayList<>();
+    List<Reason> remarks = new ArrayList<>();
     nearZero(budget).ifPresent(remarks::add);
     return new Answer(budget, remarks);
   }
 
-  static Optional<Remark> nearZero(Budget budget) {
+  static Optional<Reason> nearZero(Budget budget) {
     double expanded = budget.expandedUncertainty(2);
     if (budget.value() > expanded) {
       return Optional.empty();
     }
     return Optional.of(
-        new Remark(
+        new Reason(
             "near-zero",
             String.format(
                 Locale.ROOT,

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source;
 import org.restpoint.stability.uncertainty.Source.Joint;
@@ -107,7 +107,7 @@ public record GranPlot(
     }
     if (points.stream().map(GranPoint::addedMillilitres).distinct().count() < FEWEST) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "gran-too-few",
               "a plot needs three different volumes, nothing added among them if wanted",
               "Add standard again and read."));
@@ -122,20 +122,20 @@ public record GranPlot(
     Budget budget = fit.budget(misfit ? reduced : 1);
     if (budget.value() < -budget.expandedUncertainty(2)) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "below-zero",
               String.format(
                   Locale.ROOT, "the plot meets zero at %.3g %s", budget.value(), budget.unit()),
               "Look whether the slope is the electrode's, and whether the sample binds the ion."));
     }
-    List<Remark> remarks = new ArrayList<>();
+    List<Reason> remarks = new ArrayList<>();
     AnalyteAddition.nearZero(budget).ifPresent(remarks::add);
     if (fit.rise() < AT_LEAST_DOUBLED) {
       remarks.add(KnownAddition.small(fit.rise()));
     }
     if (misfit) {
       remarks.add(
-          new Remark(
+          new Reason(
               "gran-misfit",
               String.format(
                   Locale.ROOT,
@@ -146,9 +146,9 @@ public record GranPlot(
     return new Answer(budget, remarks);
   }
 
-  private static Remark flatOrFalling(WeightedLine line) {
+  private static Reason flatOrFalling(WeightedLine line) {
     boolean falling = line.slope() < -2 * Math.sqrt(line.slopeVariance());
-    return new Remark(
+    return new Reason(
         falling ? "gran-wrong-way" : "gran-no-change",
         falling
             ? "the amount of the ion seems to fall with every addition"

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.preparation.Volume;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
@@ -54,28 +54,28 @@ public record KnownAddition(Vessel sample, Volume standard, Quantity standardCon
     double logarithm = Math.log(step.ratio());
     if (Math.abs(logarithm) <= 2 * step.relativeUncertaintyOfRatio()) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "addition-no-change",
               step.seen() + ": too little to tell from none",
               "Look whether the electrode responds at all; add more, or a stronger standard."));
     }
     if (logarithm < 0) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "addition-wrong-way",
               step.seen() + ": as if the concentration had fallen",
               "Look whether the slope has the ion's sign, whether the readings were swapped, and"
                   + " whether the standard is stronger than the sample."));
     }
-    List<Remark> remarks = new ArrayList<>();
+    List<Reason> remarks = new ArrayList<>();
     if (step.ratio() < AT_LEAST_DOUBLED) {
       remarks.add(small(step.ratio()));
     }
     return new Answer(budget(step), remarks);
   }
 
-  static Remark small(double ratio) {
-    return new Remark(
+  static Reason small(double ratio) {
+    return new Reason(
         "addition-small",
         String.format(
             Locale.ROOT, "the addition raised the concentration %.2f times, not twice", ratio),

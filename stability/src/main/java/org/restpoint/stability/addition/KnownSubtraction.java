@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.preparation.Volume;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
@@ -65,7 +65,7 @@ public record KnownSubtraction(
     double doubt = 2 * left * step.relativeUncertaintyOfRatio();
     if (Math.abs(1 - left) <= doubt) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "subtraction-no-change",
               step.seen() + ": too little to tell from the dilution alone",
               "Look whether the reagent reacts with the ion and the electrode responds; add more"
@@ -73,7 +73,7 @@ public record KnownSubtraction(
     }
     if (left > 1) {
       return new NoAnswer(
-          new Remark(
+          new Reason(
               "subtraction-wrong-way",
               step.seen() + ": as if the reagent had brought more of the ion",
               "Look whether the slope has the ion's sign, whether the readings were swapped, and"
@@ -82,19 +82,19 @@ public record KnownSubtraction(
     return new Answer(budget(step), remarks(left));
   }
 
-  private static List<Remark> remarks(double left) {
-    List<Remark> remarks = new ArrayList<>();
+  private static List<Reason> remarks(double left) {
+    List<Reason> remarks = new ArrayList<>();
     String figure = String.format(Locale.ROOT, "%.1f %% of the ion is left", 100 * left);
     if (left > AT_MOST_LEFT) {
       remarks.add(
-          new Remark(
+          new Reason(
               "subtraction-small",
               figure + ", more than half",
               "Add more reagent, or a stronger one: half of the ion should go."));
     }
     if (left < AT_LEAST_LEFT) {
       remarks.add(
-          new Remark(
+          new Reason(
               "subtraction-near-end",
               figure + ": the reagent may be in excess, and the result too high",
               "Add less reagent, and compare."));

@@ -57,6 +57,19 @@ public record RestedSample(
         millivolts, standardUncertaintyMillivolts, celsius, standardUncertaintyKelvin, 1, 0, 0, 0);
   }
 
+  /** The same at another potential. */
+  public RestedSample withMillivolts(double other) {
+    return new RestedSample(
+        other,
+        standardUncertaintyMillivolts,
+        celsius,
+        standardUncertaintyKelvin,
+        activityCoefficient,
+        relativeUncertaintyOfActivityCoefficient,
+        backgroundMolesPerLitre,
+        uncertaintyOfBackground);
+  }
+
   /** The same with an activity coefficient of its own. */
   public RestedSample withActivityCoefficient(double coefficient, double relativeUncertainty) {
     return new RestedSample(

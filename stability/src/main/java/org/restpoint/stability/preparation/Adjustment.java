@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.MeasurementModel;
 import org.restpoint.stability.uncertainty.Source;
@@ -18,7 +19,7 @@ import org.restpoint.stability.uncertainty.Source.Quantity;
  * V_total/V_s of either ({@link WaterPortion}). Where both were prepared in the same ratio the
  * factor is 1 and nothing is corrected.
  *
- * <p>Edge results, named by a {@link Remark}:
+ * <p>Edge results, named by a {@link Reason}:
  *
  * <ul>
  *   <li>{@code adjustor-missing}: adjustor on one side only. The volume is corrected, the ionic
@@ -60,7 +61,7 @@ public record Adjustment(WaterPortion sample, WaterPortion standard) {
   }
 
   /** What there is to say about the adjustor; empty where sample and standards agree. */
-  public Optional<Remark> remark() {
+  public Optional<Reason> remark() {
     double inSample = sample.adjustorShare();
     double inStandard = standard.adjustorShare();
     if (Math.abs(inSample - inStandard) <= SAME_SHARE * Math.max(inSample, inStandard)) {
@@ -74,7 +75,7 @@ public record Adjustment(WaterPortion sample, WaterPortion standard) {
             100 * inStandard);
     if (comparable()) {
       return Optional.of(
-          new Remark(
+          new Reason(
               "adjustor-mismatch",
               figures
                   + String.format(
@@ -83,7 +84,7 @@ public record Adjustment(WaterPortion sample, WaterPortion standard) {
                   + " strength is not corrected."));
     }
     return Optional.of(
-        new Remark(
+        new Reason(
             "adjustor-missing",
             figures + ": the ionic strengths differ and the readings are not comparable",
             "Read the "

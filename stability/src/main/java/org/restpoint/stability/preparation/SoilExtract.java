@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
 
@@ -74,8 +75,8 @@ public record SoilExtract(SoilPortion portion, Volume extractant, Optional<Moist
     return Arrays.copyOfRange(inputs, 2, end);
   }
 
-  private Remark unknownMoisture(double value) {
-    return new Remark(
+  private Reason unknownMoisture(double value) {
+    return new Reason(
         "moisture-unknown",
         String.format(
             Locale.ROOT,

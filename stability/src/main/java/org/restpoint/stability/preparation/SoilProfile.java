@@ -3,6 +3,7 @@ package org.restpoint.stability.preparation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
 
@@ -62,12 +63,12 @@ public record SoilProfile(List<SoilLayer> layers) {
   }
 
   /** What a person has to know about the sum. */
-  public List<Remark> remarks() {
+  public List<Reason> remarks() {
     return layers.stream()
         .filter(layer -> layer.basis() != SoilBasis.OVEN_DRY)
         .map(
             layer ->
-                new Remark(
+                new Reason(
                     "not-dry-soil",
                     "the result of layer "
                         + layer.name()

@@ -1,6 +1,7 @@
 package org.restpoint.stability.preparation;
 
 import java.util.List;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
 
@@ -11,7 +12,7 @@ import org.restpoint.stability.uncertainty.Source.Quantity;
  * @param basis of what soil
  * @param remarks what a person has to know about it
  */
-public record SoilResult(Budget milligramsPerKilogram, SoilBasis basis, List<Remark> remarks) {
+public record SoilResult(Budget milligramsPerKilogram, SoilBasis basis, List<Reason> remarks) {
 
   public SoilResult {
     remarks = List.copyOf(remarks);

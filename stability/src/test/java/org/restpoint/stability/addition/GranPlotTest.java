@@ -13,7 +13,7 @@ import org.hipparchus.stat.regression.OLSMultipleLinearRegression;
 import org.junit.jupiter.api.Test;
 import org.restpoint.stability.Published;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.preparation.Volume;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
@@ -129,7 +129,7 @@ class GranPlotTest {
     // 1.3 % change it by a few percent.
     assertThat(found.concentration().standardUncertainty())
         .isCloseTo(reach * relative, withinPercentage(5));
-    assertThat(found.remarks()).extracting(Remark::code).containsExactly("gran-misfit");
+    assertThat(found.remarks()).extracting(Reason::code).containsExactly("gran-misfit");
   }
 
   /** Potentials alone: the covariance of the weighted line, carried to a/b. */
@@ -171,7 +171,7 @@ class GranPlotTest {
     Answer found = answer(plot(added).of(EXACT_SLOPE));
 
     assertThat(found.concentration().value()).isCloseTo(0, within(1e-9));
-    assertThat(found.remarks()).extracting(Remark::code).containsExactly("near-zero");
+    assertThat(found.remarks()).extracting(Reason::code).containsExactly("near-zero");
   }
 
   @Test
@@ -200,7 +200,7 @@ class GranPlotTest {
   @Test
   void additionsThatTogetherDoNotDoubleTheConcentrationAreNamed() {
     assertThat(answer(plot(nitrate(60, SLOPE, 0.1)).of(EXACT_SLOPE)).remarks())
-        .extracting(Remark::code)
+        .extracting(Reason::code)
         .containsExactly("addition-small");
   }
 
@@ -209,7 +209,7 @@ class GranPlotTest {
     Answer bent =
         answer(plot(nitrate(9.3, SLOPE, 0.02)).of(Quantity.exactly("slope", "mV", SLOPE + 6)));
 
-    assertThat(bent.remarks()).extracting(Remark::code).containsExactly("gran-misfit");
+    assertThat(bent.remarks()).extracting(Reason::code).containsExactly("gran-misfit");
   }
 
   @Test

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.restpoint.stability.Published;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.preparation.Dilution;
 import org.restpoint.stability.preparation.DilutionStep;
-import org.restpoint.stability.preparation.Remark;
 import org.restpoint.stability.preparation.Volume;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Contribution;
@@ -148,7 +148,7 @@ class KnownAdditionTest {
     double doubling = SLOPE * Math.log10(2);
 
     assertThat(answer(NITRATE.of(step(doubling + 0.1, 0.1, SLOPE))).remarks())
-        .extracting(Remark::code)
+        .extracting(Reason::code)
         .containsExactly("addition-small");
     assertThat(answer(NITRATE.of(step(doubling - 0.1, 0.1, SLOPE))).remarks()).isEmpty();
   }

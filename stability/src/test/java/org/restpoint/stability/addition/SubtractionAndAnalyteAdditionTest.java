@@ -9,7 +9,7 @@ import static org.restpoint.stability.addition.KnownAdditionTest.refusal;
 import static org.restpoint.stability.addition.KnownAdditionTest.step;
 
 import org.junit.jupiter.api.Test;
-import org.restpoint.stability.preparation.Remark;
+import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.preparation.Volume;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Contribution;
@@ -57,10 +57,10 @@ class SubtractionAndAnalyteAdditionTest {
   @Test
   void tooLittleAndTooMuchReagentAreAnsweredAndNamed() {
     assertThat(answer(SULFIDE.of(sulfide(0.51))).remarks())
-        .extracting(Remark::code)
+        .extracting(Reason::code)
         .containsExactly("subtraction-small");
     assertThat(answer(SULFIDE.of(sulfide(0.09))).remarks())
-        .extracting(Remark::code)
+        .extracting(Reason::code)
         .containsExactly("subtraction-near-end");
   }
 
@@ -100,7 +100,7 @@ class SubtractionAndAnalyteAdditionTest {
   @Test
   void aSampleOfNothingIsToldAsItIsAndNamed() {
     assertThat(answer(CHLORIDE.of(chloride(0))).remarks())
-        .extracting(Remark::code)
+        .extracting(Reason::code)
         .containsExactly("near-zero");
     assertThat(answer(CHLORIDE.of(chloride(0))).concentration().value()).isCloseTo(0, within(1e-9));
     assertThat(answer(CHLORIDE.of(chloride(100))).remarks()).isEmpty();
