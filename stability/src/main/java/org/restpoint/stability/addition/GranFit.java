@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.stability.fit.WeightedLine;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source;
 import org.restpoint.stability.uncertainty.Source.Quantity;
@@ -19,6 +20,9 @@ import org.restpoint.stability.uncertainty.Source.Quantity;
  */
 record GranFit(GranPlot plot, Quantity slope, Optional<Quantity> blank) {
 
+  /** A hundred decades: far from any solution, and its square is still a number. */
+  private static final double MOST_APART_BELOW = 1e-100;
+
   /** The line at the estimates. */
   WeightedLine line() {
     return line(
@@ -26,6 +30,16 @@ record GranFit(GranPlot plot, Quantity slope, Optional<Quantity> blank) {
         slope.value(),
         plot.points().stream().mapToDouble(GranPoint::millivolts).toArray(),
         plot.points().stream().mapToDouble(GranPoint::addedMillilitres).toArray());
+  }
+
+  /** Whether every ordinate is above zero and finite, and so are the weights of all. */
+  boolean holdsNumbers() {
+    return plot.points().stream()
+        .mapToDouble(
+            point ->
+                PotentialStep.ratio(
+                    plot.points().get(0).millivolts(), point.millivolts(), slope.value()))
+        .allMatch(ratio -> ratio > MOST_APART_BELOW && ratio < 1 / MOST_APART_BELOW);
   }
 
   /** How many times the concentration rose from the least addition to the largest. */
@@ -57,7 +71,7 @@ record GranFit(GranPlot plot, Quantity slope, Optional<Quantity> blank) {
             x[first + 1],
             Arrays.copyOfRange(x, first + 2, first + 2 + n),
             Arrays.copyOfRange(x, first + 2 + n, first + 2 + 2 * n));
-    double found = line.intercept() / line.slope() * x[first] / x[0];
+    double found = line.estimate().intercept() / line.estimate().slope() * x[first] / x[0];
     return blank.isPresent() ? found - x[x.length - 1] : found;
   }
 
@@ -65,17 +79,16 @@ record GranFit(GranPlot plot, Quantity slope, Optional<Quantity> blank) {
       double vessel, double slopeMillivolts, double[] millivolts, double[] added) {
     double reference = plot.points().get(0).millivolts();
     double[] amounts = new double[added.length];
-    double[] weights = new double[added.length];
+    double[] deviations = new double[added.length];
     for (int i = 0; i < added.length; i++) {
       amounts[i] =
           (vessel + added[i]) * PotentialStep.ratio(reference, millivolts[i], slopeMillivolts);
-      double deviation =
+      deviations[i] =
           amounts[i]
               * Math.log(10)
               * plot.points().get(i).standardUncertaintyMillivolts()
-              / slopeMillivolts;
-      weights[i] = 1 / (deviation * deviation);
+              / Math.abs(slopeMillivolts);
     }
-    return WeightedLine.through(added, amounts, weights);
+    return WeightedLine.through(added, amounts, deviations);
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.fit.WeightedLine;
 import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source;
 import org.restpoint.stability.uncertainty.Source.Joint;
@@ -34,13 +35,14 @@ import org.restpoint.stability.uncertainty.Source.Quantity;
  *
  * <ul>
  *   <li>{@code gran-too-few}: fewer than three different volumes; no answer;
- *   <li>{@code gran-wrong-way}, {@code gran-no-change}: b below zero, or within twice its
- *       uncertainty of it, or not a number because potentials lie hundreds of decades apart; no
+ *   <li>{@code gran-apart}: potentials hundreds of decades apart, whose y no number holds; no
  *       answer;
+ *   <li>{@code gran-wrong-way}, {@code gran-no-change}: b below zero, or within twice its
+ *       uncertainty of it; no answer;
  *   <li>{@code below-zero}: c below zero by more than twice its uncertainty; no answer;
  *   <li>{@code near-zero}: c within that of 0, told as it is;
  *   <li>{@code addition-small}: all additions together did not double the concentration;
- *   <li>{@code gran-misfit}: χ²/(n−2) above {@code 1 + 3·√(2/(n−2))}: the plot is bent, or the
+ *   <li>{@code gran-misfit}: χ² above the 95 % quantile of χ²(n−2): the plot is bent, or the
  *       potentials were not at rest.
  * </ul>
  *
@@ -62,12 +64,6 @@ public record GranPlot(
 
   /** Two for the line and one to see whether it is one. */
   private static final int FEWEST = 3;
-
-  /**
-   * Standard deviations of χ²/(n−2) above 1 that chance passes in 2 of 100 plots of three points,
-   * and less often in longer ones; our choice.
-   */
-  private static final double MISFIT_DEVIATIONS = 3;
 
   /** The concentration should at least double, as in {@link KnownAddition}. */
   private static final double AT_LEAST_DOUBLED = 2;
@@ -113,13 +109,19 @@ public record GranPlot(
               "Add standard again and read."));
     }
     GranFit fit = new GranFit(this, slope, blank);
+    if (!fit.holdsNumbers()) {
+      return new NoAnswer(
+          new Reason(
+              "gran-apart",
+              "the potentials lie too far apart for any solution",
+              "Look whether the slope is in mV/decade and each potential was read in the vessel."));
+    }
     WeightedLine line = fit.line();
-    if (!(line.slope() > 2 * Math.sqrt(line.slopeVariance()))) {
+    if (!(line.estimate().slope() > 2 * Math.sqrt(line.estimate().slopeVariance()))) {
       return new NoAnswer(flatOrFalling(line));
     }
-    double reduced = line.chiSquare() / (points.size() - 2);
-    boolean misfit = reduced > 1 + MISFIT_DEVIATIONS * Math.sqrt(2.0 / (points.size() - 2));
-    Budget budget = fit.budget(misfit ? reduced : 1);
+    double inflation = line.consistency().inflation();
+    Budget budget = fit.budget(inflation * inflation);
     if (budget.value() < -budget.expandedUncertainty(2)) {
       return new NoAnswer(
           new Reason(
@@ -133,21 +135,21 @@ public record GranPlot(
     if (fit.rise() < AT_LEAST_DOUBLED) {
       remarks.add(KnownAddition.small(fit.rise()));
     }
-    if (misfit) {
+    if (!line.consistency().consistent()) {
       remarks.add(
           new Reason(
               "gran-misfit",
               String.format(
                   Locale.ROOT,
                   "the points lie off the line %.1f times as far as their uncertainties say",
-                  Math.sqrt(reduced)),
+                  inflation),
               "Look whether the slope is the electrode's and each potential was at rest."));
     }
     return new Answer(budget, remarks);
   }
 
   private static Reason flatOrFalling(WeightedLine line) {
-    boolean falling = line.slope() < -2 * Math.sqrt(line.slopeVariance());
+    boolean falling = line.estimate().slope() < -2 * Math.sqrt(line.estimate().slopeVariance());
     return new Reason(
         falling ? "gran-wrong-way" : "gran-no-change",
         falling

@@ -184,6 +184,8 @@ class GranPlotTest {
     assertThat(refusal(plot(points).of(Quantity.exactly("slope", "mV", -SLOPE))))
         .isEqualTo("gran-wrong-way");
     assertThat(refusal(plot(nitrate(9.3, SLOPE, 100)).of(EXACT_SLOPE))).isEqualTo("gran-no-change");
+    assertThat(refusal(plot(nitrate(9.3, SLOPE, 0.1)).of(Quantity.exactly("slope", "V", 1e-3))))
+        .isEqualTo("gran-apart");
   }
 
   @Test
