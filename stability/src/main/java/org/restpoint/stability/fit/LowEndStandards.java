@@ -136,7 +136,10 @@ public final class LowEndStandards {
       return new LowEndFit.Straight(line.get(), probability);
     }
     if (!(outcome instanceof CurveFitOutcome.Converged converged)) {
-      return new LowEndFit.Undetermined(LowEndFit.Reason.NOT_CONVERGED);
+      return new LowEndFit.Undetermined(
+          start.background < highest()
+              ? LowEndFit.Reason.NOT_CONVERGED
+              : LowEndFit.Reason.NO_LINEAR_PART);
     }
     LowEndCurve curve = curve(converged);
     return curve.background() > highest()

@@ -26,7 +26,6 @@ public record OutlierTest(double significance) {
   /** One false alarm in twenty good lines: the common practice of tests. */
   public static final OutlierTest USUAL = new OutlierTest(0.05);
 
-  private static final double ROUNDING = 1e-12;
   private static final double ALIKE = 1e-6;
 
   /** Refuses a significance outside 0 to 1. */
@@ -89,6 +88,6 @@ public record OutlierTest(double significance) {
       largestY = Math.max(largestY, Math.abs(point.y()));
       largestResidual = Math.max(largestResidual, Math.abs(point.residual()));
     }
-    return largestResidual <= ROUNDING * largestY;
+    return largestResidual <= WeightedLine.ROUNDING * largestY;
   }
 }
