@@ -18,7 +18,7 @@ package org.restpoint.stability.fit;
 public record ChiSquare(double degreesOfFreedom) {
 
   private static final int MOST_TERMS = 200_000;
-  private static final double CLOSE = 1e-16;
+  private static final double CLOSE = 1e-15;
   private static final double TINY = 1e-300;
 
   /** Refuses a ν not above 0. */

@@ -24,7 +24,7 @@ import java.util.Optional;
  */
 public record CurveFit(int mostSteps) {
 
-  /** Five times what the hardest published problem in the tests takes. */
+  /** Ten times what the published problems in the tests take. */
   public static final CurveFit USUAL = new CurveFit(500);
 
   private static final double FIRST_DAMPING = 1e-3;

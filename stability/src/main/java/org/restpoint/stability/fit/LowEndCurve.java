@@ -1,5 +1,6 @@
 package org.restpoint.stability.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -41,6 +42,29 @@ public record LowEndCurve(
   public LowEndCurve {
     residuals = List.copyOf(residuals);
     sensitivities = List.copyOf(sensitivities);
+  }
+
+  /** From a fit of a, s and ln b. */
+  static LowEndCurve of(CurveFitOutcome.Converged fit) {
+    double background = Math.exp(fit.parameters().get(2));
+    double[] scale = {1, 1, background};
+    List<Double> entries = new ArrayList<>();
+    List<List<Double>> sensitivities = new ArrayList<>();
+    for (int i = 0; i < scale.length; i++) {
+      for (int j = 0; j < scale.length; j++) {
+        entries.add(scale[i] * scale[j] * fit.covariance().of(i, j));
+      }
+      double factor = scale[i];
+      sensitivities.add(fit.sensitivities().get(i).stream().map(by -> factor * by).toList());
+    }
+    return new LowEndCurve(
+        fit.parameters().get(0),
+        fit.parameters().get(1),
+        background,
+        new Covariance(scale.length, entries),
+        fit.residuals(),
+        sensitivities,
+        fit.consistency());
   }
 
   /** The curve's y at a concentration of 0 or above and a temperature ratio τ. */

@@ -1,7 +1,5 @@
 package org.restpoint.stability.fit;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -132,20 +130,23 @@ public final class LowEndStandards {
             ? converged.consistency()
             : new Consistency(start.line.consistency().chiSquare(), y.length - PARAMETERS);
     double probability = probability(straight, reached);
-    if (line.isPresent() && (start.atLowest || probability > significance)) {
+    if (line.isPresent() && probability > significance) {
       return new LowEndFit.Straight(line.get(), probability);
     }
     if (!(outcome instanceof CurveFitOutcome.Converged converged)) {
-      return new LowEndFit.Undetermined(LowEndFit.Reason.NOT_CONVERGED);
+      return new LowEndFit.Undetermined(
+          start.background < highest()
+              ? LowEndFit.Reason.NOT_CONVERGED
+              : LowEndFit.Reason.NO_LINEAR_PART);
     }
-    LowEndCurve curve = curve(converged);
+    LowEndCurve curve = LowEndCurve.of(converged);
     return curve.background() > highest()
         ? new LowEndFit.Undetermined(LowEndFit.Reason.NO_LINEAR_PART)
         : new LowEndFit.Curved(curve, probability);
   }
 
   /** The best b of those tried, with its line; no line where the standards are alike. */
-  private record Start(double background, @Nullable WeightedLine line, boolean atLowest) {}
+  private record Start(double background, @Nullable WeightedLine line) {}
 
   private Start start() {
     double lowestAbove = Double.POSITIVE_INFINITY;
@@ -156,14 +157,14 @@ public final class LowEndStandards {
     }
     double lowest = lowestAbove * (zero ? LOWEST_SHARE_WITH_ZERO : LOWEST_SHARE);
     int tries = (int) Math.ceil(TRIES_PER_DECADE * Math.log10(highest() / lowest));
-    Start best = new Start(lowest, null, true);
+    Start best = new Start(lowest, null);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= tries; i++) {
       double background = lowest * Math.pow(10, (double) i / TRIES_PER_DECADE);
       WeightedLine line = atBackground(background).orElse(null);
       if (line != null && line.consistency().chiSquare() < least) {
         least = line.consistency().chiSquare();
-        best = new Start(background, line, i == 0);
+        best = new Start(background, line);
       }
     }
     return best;
@@ -185,28 +186,5 @@ public final class LowEndStandards {
     return curve.consistent()
         ? 0.5 * new ChiSquare(1).upperTail(gain)
         : new StudentT(curve.degreesOfFreedom()).upperTail(Math.sqrt(gain) / curve.inflation());
-  }
-
-  /** From the parameters a, s, ln b to a, s, b. */
-  private static LowEndCurve curve(CurveFitOutcome.Converged fit) {
-    double background = Math.exp(fit.parameters().get(2));
-    double[] scale = {1, 1, background};
-    List<Double> entries = new ArrayList<>();
-    List<List<Double>> sensitivities = new ArrayList<>();
-    for (int i = 0; i < PARAMETERS; i++) {
-      for (int j = 0; j < PARAMETERS; j++) {
-        entries.add(scale[i] * scale[j] * fit.covariance().of(i, j));
-      }
-      double factor = scale[i];
-      sensitivities.add(fit.sensitivities().get(i).stream().map(by -> factor * by).toList());
-    }
-    return new LowEndCurve(
-        fit.parameters().get(0),
-        fit.parameters().get(1),
-        background,
-        new Covariance(PARAMETERS, entries),
-        fit.residuals(),
-        sensitivities,
-        fit.consistency());
   }
 }

@@ -11,7 +11,7 @@ final class Quantile {
   /** Halving alone needs about 1100 steps over the whole range of doubles; Newton needs ten. */
   private static final int MOST_STEPS = 1200;
 
-  private static final double RELATIVE_STEP = 1e-15;
+  private static final double RELATIVE_STEP = 4e-16;
 
   private Quantile() {}
 

@@ -19,7 +19,7 @@ package org.restpoint.stability.fit;
 public record StudentT(double degreesOfFreedom) {
 
   private static final int MOST_TERMS = 200_000;
-  private static final double CLOSE = 1e-16;
+  private static final double CLOSE = 1e-15;
   private static final double TINY = 1e-300;
   private static final double LOG_SQRT_PI = 0.5 * Math.log(Math.PI);
 

@@ -36,6 +36,9 @@ public record WeightedLine(
     OptionalDouble residualDeviation,
     double determination) {
 
+  /** A residual of this share of the largest |y| is rounding. */
+  static final double ROUNDING = 1e-12;
+
   /** Keeps a copy of the points. */
   public WeightedLine {
     points = List.copyOf(points);
@@ -121,27 +124,40 @@ public record WeightedLine(
 
   /**
    * The residual of a point in standard deviations estimated from the other points alone: with
-   * {@code e = r/(u·√(1−h))} and ν = n − 2, {@code e·√((ν−1)/(χ²−e²))}, Student's t with ν − 1
-   * degrees of freedom. Infinite where the others lie on a line to rounding.
+   * {@code e = r/(u·√(1−h))} and χ² of the line through the n − 1 others, {@code e·√((n−3)/χ²)},
+   * Student's t with n − 3 degrees of freedom. Infinite where the others lie on a line to rounding.
    *
    * @return empty for three points or fewer, and for a point that the line follows wherever it lies
    */
   public OptionalDouble externallyStudentized(int index) {
-    OptionalDouble standardized = points.get(index).standardized();
-    int freedom = consistency.degreesOfFreedom();
-    if (freedom < 2 || standardized.isEmpty()) {
+    FittedPoint left = points.get(index);
+    OptionalDouble standardized = left.standardized();
+    if (points.size() < 4 || standardized.isEmpty()) {
       return OptionalDouble.empty();
     }
+    double shift = left.residual() / (1 - left.leverage());
+    double chiSquare = 0;
+    double largestResidual = 0;
+    double largestY = 0;
+    for (int i = 0; i < points.size(); i++) {
+      FittedPoint point = points.get(i);
+      largestY = Math.max(largestY, Math.abs(point.y()));
+      if (i != index) {
+        double residual =
+            point.residual()
+                + shift * (left.interceptSensitivity() + left.slopeSensitivity() * point.x());
+        double r = residual / point.standardUncertainty();
+        chiSquare += r * r;
+        largestResidual = Math.max(largestResidual, Math.abs(residual));
+      }
+    }
     double e = standardized.getAsDouble();
-    double others = consistency.chiSquare() - e * e;
-    if (e == 0) {
+    if (Math.abs(left.residual()) <= ROUNDING * largestY) {
       return OptionalDouble.of(0);
     }
     return OptionalDouble.of(
-        others > ROUNDING * consistency.chiSquare()
-            ? e * Math.sqrt((freedom - 1) / others)
+        largestResidual > ROUNDING * largestY
+            ? e * Math.sqrt((points.size() - 3) / chiSquare)
             : Math.copySign(Double.POSITIVE_INFINITY, e));
   }
-
-  private static final double ROUNDING = 1e-9;
 }

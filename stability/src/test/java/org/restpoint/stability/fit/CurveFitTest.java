@@ -85,6 +85,7 @@ class CurveFitTest {
     CurveFitOutcome outcome = CurveFit.USUAL.fit(model, y, ones(y.length), start);
     assertThat(outcome).isInstanceOf(CurveFitOutcome.Converged.class);
     CurveFitOutcome.Converged fit = (CurveFitOutcome.Converged) outcome;
+    assertThat(fit.steps()).isLessThanOrEqualTo(CurveFit.USUAL.mostSteps() / 10);
     double chiSquare = fit.consistency().chiSquare();
     assertThat(chiSquare).isCloseTo(squares, withinPercentage(NINE_DIGITS_PERCENT));
     double s = Math.sqrt(chiSquare / fit.consistency().degreesOfFreedom());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -71,6 +72,39 @@ class InversePredictionTest {
                 assertThat(apart).isCloseTo(allowed, within(1e-9 * (1 + allowed)));
               }
             });
+  }
+
+  @Test
+  void nineteenIntervalsInTwentyHoldTheTrueXHoweverWeakTheSlope() {
+    Random random = new Random(1954);
+    double[] x = {-5, -4, -3};
+    double[] u = {1, 2, 1};
+    int holding = 0;
+    int unbounded = 0;
+    int runs = 20_000;
+    double k = StudentT.normal().coverageFactor(0.95);
+    for (int run = 0; run < runs; run++) {
+      double[] y = new double[3];
+      for (int i = 0; i < 3; i++) {
+        // A slope of 2 known to 0.7: nearly as often nothing as something.
+        y[i] = 2 * x[i] + u[i] * random.nextGaussian();
+      }
+      double reading = 2 * -2 + 0.5 * random.nextGaussian();
+      InversePrediction read = WeightedLine.through(x, y, u).estimate().readBack(reading, 0.5);
+      double apart = Math.abs(read.line().at(-2) - reading);
+      double allowed = k * Math.sqrt(0.25 + read.line().varianceAt(-2));
+      if (read.fieller(k) instanceof FiellerInterval.Bounded interval) {
+        boolean inside = interval.lower() <= -2 && -2 <= interval.upper();
+        assertThat(inside).isEqualTo(apart <= allowed);
+        holding += inside ? 1 : 0;
+      } else {
+        unbounded++;
+        holding += apart <= allowed ? 1 : 0;
+      }
+    }
+    // √(0.95·0.05/20000) = 0.0015; three of those.
+    assertThat((double) holding / runs).isCloseTo(0.95, within(0.0046));
+    assertThat(unbounded).isPositive();
   }
 
   @Test

@@ -21,16 +21,15 @@ import java.util.function.IntFunction;
  *
  * @param significance the probability by chance up to which a point is named, above 0 and below 1
  */
-public record OutlierTest(double significance) {
+public record OutlierSearch(double significance) {
 
   /** One false alarm in twenty good lines: the common practice of tests. */
-  public static final OutlierTest USUAL = new OutlierTest(0.05);
+  public static final OutlierSearch USUAL = new OutlierSearch(0.05);
 
-  private static final double ROUNDING = 1e-12;
   private static final double ALIKE = 1e-6;
 
   /** Refuses a significance outside 0 to 1. */
-  public OutlierTest {
+  public OutlierSearch {
     if (!(significance > 0 && significance < 1)) {
       throw new IllegalArgumentException(
           "a significance is above 0 and below 1, found " + significance);
@@ -89,6 +88,6 @@ public record OutlierTest(double significance) {
       largestY = Math.max(largestY, Math.abs(point.y()));
       largestResidual = Math.max(largestResidual, Math.abs(point.residual()));
     }
-    return largestResidual <= ROUNDING * largestY;
+    return largestResidual <= WeightedLine.ROUNDING * largestY;
   }
 }

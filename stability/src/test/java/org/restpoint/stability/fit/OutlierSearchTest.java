@@ -9,7 +9,7 @@ import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.restpoint.stability.Published;
 
-class OutlierTestTest {
+class OutlierSearchTest {
 
   private static WeightedLine line(double[] x, double[] y, double uncertainty) {
     double[] u = new double[x.length];
@@ -31,7 +31,7 @@ class OutlierTestTest {
     assertThat(twelfth.residual()).isCloseTo(1.36, within(0.005));
     assertThat(twelfth.leverage()).isCloseTo(0.0639, within(0.00005));
     assertThat(twelfth.standardized().orElseThrow() / s).isCloseTo(3.7078, within(0.0005));
-    assertThat(OutlierTest.USUAL.byScatter(line))
+    assertThat(OutlierSearch.USUAL.byScatter(line))
         .asInstanceOf(InstanceOfAssertFactories.type(OutlyingPoint.Named.class))
         .satisfies(
             named -> {
@@ -47,14 +47,14 @@ class OutlierTestTest {
   void aStandardFarOffIsNamedByItsKnownUncertaintyToo() {
     double[] x = {-5, -4, -3, -2};
     double[] y = {0, 59, 128, 177};
-    assertThat(OutlierTest.USUAL.byUncertainty(line(x, y, 1)))
+    assertThat(OutlierSearch.USUAL.byUncertainty(line(x, y, 1)))
         .asInstanceOf(InstanceOfAssertFactories.type(OutlyingPoint.Named.class))
         .satisfies(
             named -> {
               assertThat(named.index()).isEqualTo(2);
               assertThat(named.statistic()).isPositive();
             });
-    assertThat(OutlierTest.USUAL.byUncertainty(line(x, y, 10)))
+    assertThat(OutlierSearch.USUAL.byUncertainty(line(x, y, 10)))
         .isInstanceOf(OutlyingPoint.NoneFound.class);
   }
 
@@ -62,19 +62,19 @@ class OutlierTestTest {
   void ofThreePointsNoSingleOneCanBeNamed() {
     double[] x = {-5, -4, -2};
     double[] y = {0, 70, 177};
-    assertThat(OutlierTest.USUAL.byScatter(line(x, y, 1)))
+    assertThat(OutlierSearch.USUAL.byScatter(line(x, y, 1)))
         .isEqualTo(new OutlyingPoint.TooFewPoints(3, 4));
-    assertThat(OutlierTest.USUAL.byUncertainty(line(x, y, 1)))
+    assertThat(OutlierSearch.USUAL.byUncertainty(line(x, y, 1)))
         .isInstanceOf(OutlyingPoint.NotAttributable.class);
-    assertThat(OutlierTest.USUAL.byUncertainty(line(x, y, 100)))
+    assertThat(OutlierSearch.USUAL.byUncertainty(line(x, y, 100)))
         .isInstanceOf(OutlyingPoint.NoneFound.class);
   }
 
   @Test
   void ofTwoPointsNothingCanBeSaid() {
     WeightedLine line = line(new double[] {1, 2}, new double[] {1, 2}, 1);
-    assertThat(OutlierTest.USUAL.byScatter(line)).isEqualTo(new OutlyingPoint.TooFewPoints(2, 4));
-    assertThat(OutlierTest.USUAL.byUncertainty(line))
+    assertThat(OutlierSearch.USUAL.byScatter(line)).isEqualTo(new OutlyingPoint.TooFewPoints(2, 4));
+    assertThat(OutlierSearch.USUAL.byUncertainty(line))
         .isEqualTo(new OutlyingPoint.TooFewPoints(2, 3));
   }
 
@@ -82,7 +82,7 @@ class OutlierTestTest {
   void pointsOnTheLineButForRoundingNameNobody() {
     double[] x = {0.1, 0.2, 0.3, 0.7, 0.9};
     double[] y = Arrays.stream(x).map(v -> 100 + 59.16 * v).toArray();
-    assertThat(OutlierTest.USUAL.byScatter(line(x, y, 1e-9)))
+    assertThat(OutlierSearch.USUAL.byScatter(line(x, y, 1e-9)))
         .isEqualTo(new OutlyingPoint.NoneFound(1));
   }
 
@@ -90,7 +90,7 @@ class OutlierTestTest {
   void onePointOffFourOnALineIsBeyondAllChance() {
     double[] x = {0, 1, 2, 3, 4};
     double[] y = {0, 10, 25, 30, 40};
-    assertThat(OutlierTest.USUAL.byScatter(line(x, y, 1)))
+    assertThat(OutlierSearch.USUAL.byScatter(line(x, y, 1)))
         .isEqualTo(new OutlyingPoint.Named(2, Double.POSITIVE_INFINITY, 0));
   }
 
@@ -102,13 +102,13 @@ class OutlierTestTest {
     WeightedLine line = line(x, y, 0.1);
     assertThat(line.points().get(4).standardized()).isEmpty();
     assertThat(line.externallyStudentized(4)).isEmpty();
-    assertThat(OutlierTest.USUAL.byScatter(line))
+    assertThat(OutlierSearch.USUAL.byScatter(line))
         .asInstanceOf(InstanceOfAssertFactories.type(OutlyingPoint.Named.class))
         .satisfies(named -> assertThat(named.index()).isEqualTo(3));
   }
 
   @Test
   void aSignificanceOutside0To1IsRefused() {
-    assertThatThrownBy(() -> new OutlierTest(0)).hasMessageContaining("above 0 and below 1");
+    assertThatThrownBy(() -> new OutlierSearch(0)).hasMessageContaining("above 0 and below 1");
   }
 }
