@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.restpoint.stability.fit.Consistency;
 import org.restpoint.stability.fit.LowEndFit;
-import org.restpoint.stability.fit.OutlierTest;
+import org.restpoint.stability.fit.OutlierSearch;
 import org.restpoint.stability.fit.OutlyingPoint;
 import org.restpoint.stability.fit.WeightedLine;
 
@@ -33,9 +33,9 @@ final class StandardsRemarks {
               "Look for a standard that is off, for readings taken before rest, and whether the"
                   + " standards are known as well as the station file says."));
     }
-    OutlyingPoint off = OutlierTest.USUAL.byScatter(line);
+    OutlyingPoint off = OutlierSearch.USUAL.byScatter(line);
     if (off instanceof OutlyingPoint.TooFewPoints || off instanceof OutlyingPoint.NoneFound) {
-      off = OutlierTest.USUAL.byUncertainty(line);
+      off = OutlierSearch.USUAL.byUncertainty(line);
     }
     if (off instanceof OutlyingPoint.Named named && !consistency.consistent()) {
       remarks.add(
