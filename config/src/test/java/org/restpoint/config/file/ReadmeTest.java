@@ -47,7 +47,7 @@ class ReadmeTest {
         Stream.of(
             StationReader.KEYS,
             BrokerReader.REMOTE_KEYS,
-            Standards.KEYS,
+            StandardReader.KEYS,
             ProbeReader.ELECTRODE_KEYS,
             ProbeReader.THERMOMETER_KEYS,
             SerialReader.KEYS,
@@ -58,7 +58,13 @@ class ReadmeTest {
             TemperatureReader.FIXED_KEYS,
             TemperatureReader.PROBE_KEYS,
             SettleReader.KEYS,
-            CalibrateReader.KEYS);
+            CalibrateReader.KEYS,
+            LowEndReader.FIXED_KEYS,
+            CompensationReader.ISOPOTENTIAL_KEYS,
+            CompensationReader.COEFFICIENT_KEYS,
+            ActivityReader.KEYS,
+            InterferentsReader.KNOWN_KEYS,
+            InterferentsReader.AT_MOST_KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));
