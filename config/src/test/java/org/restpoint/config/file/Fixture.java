@@ -24,6 +24,7 @@ record Fixture(Path folder) {
               "chloride", Set.of("as-ion"),
               "fluoride", Set.of("as-ion"),
               "hydrogen", Set.of(),
+              "nitrite", Set.of("as-N", "as-ion"),
               "sodium", Set.of()),
           Set.of("hydrogen"),
           Set.of("phthalate", "phosphate", "borate"));

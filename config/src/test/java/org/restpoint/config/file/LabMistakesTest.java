@@ -66,7 +66,7 @@ class LabMistakesTest {
               ammonium: { at-most: 1 mg/L, selectivity: -1 }
             calibrate: { standards: [n, b7], range: 0..10 mg/L }
         """;
-    String ions = "one of ammonium, chloride, fluoride, nitrate, sodium";
+    String ions = "one of ammonium, chloride, fluoride, nitrate, nitrite, sodium";
     String units = "mg/L, ug/L, mmol/L, umol/L or mol/L";
 
     assertThat(new Fixture(folder).problems(text))
@@ -137,7 +137,7 @@ class LabMistakesTest {
     assertThat(new Fixture(folder).problems(text))
         .containsExactly(
             "probes.ph.analyte (line 33): expected one of ammonium, chloride, fluoride, hydrogen,"
-                + " nitrate, sodium; found hidrogen; did you mean hydrogen?");
+                + " nitrate, nitrite, sodium; found hidrogen; did you mean hydrogen?");
   }
 
   @Test

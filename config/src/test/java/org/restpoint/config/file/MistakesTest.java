@@ -214,7 +214,7 @@ class MistakesTest {
             "standards.mid (line 6): expected a mapping with concentration, buffer or pH,"
                 + " e.g. { concentration: 20 mg/L }; found 20 mg/L",
             "probes.no3-a.analyte (line 9): expected one of ammonium, chloride, fluoride, hydrogen,"
-                + " nitrate, sodium; found nitrat; did you mean nitrate?",
+                + " nitrate, nitrite, sodium; found nitrat; did you mean nitrate?",
             "probes.no3-a.link.serial.baud (line 10): expected a whole number from 50 to 4000000;"
                 + " found fast",
             "probes.no3-a.link.serial.line (line 10): expected a pattern with the named group"

@@ -32,6 +32,21 @@ class ReadmeTest {
   }
 
   @Test
+  void itsElectrodesOfWhichMoreIsKnownAreUnderstood() throws IOException {
+    String text = Files.readString(README);
+    List<String> blocks =
+        Stream.of(text.split("```yaml\n", -1))
+            .skip(2)
+            .map(rest -> rest.substring(0, rest.indexOf("\n```\n") + 1))
+            .toList();
+
+    assertThat(blocks)
+        .map(block -> new Fixture(folder).understood("station: a\nbroker: embedded\n" + block))
+        .map(station -> String.join("", station.probes().keySet()))
+        .containsExactly("no3-drain", "ph-1");
+  }
+
+  @Test
   void itsProblemsAreWordedAsTheReaderWordsThem() throws IOException {
     String wrong =
         Fixture.changed("bench.yaml", "within:", "wihtin:")
