@@ -43,15 +43,34 @@ final class StationAccount {
   }
 
   private static String standard(StandardSolution standard) {
-    return "%s: %s %s%s, standard uncertainty %s %%%s%s"
+    return "%s: %s%s%s"
         .formatted(
             standard.name(),
-            Words.number(standard.concentration().value()),
-            standard.concentration().unit(),
-            standard.basis().map(basis -> " " + basis).orElse(""),
-            Words.number(100 * standard.relativeUncertainty()),
+            label(standard.value()),
             standard.lot().map(lot -> ", lot " + lot).orElse(""),
             standard.expires().map(day -> ", expires " + day).orElse(""));
+  }
+
+  private static String label(StandardSolution.Value value) {
+    if (value instanceof StandardSolution.Value.OfConcentration given) {
+      return "%s %s%s, standard uncertainty %s %%"
+          .formatted(
+              Words.number(given.concentration().value()),
+              given.concentration().unit(),
+              given.basis().map(basis -> " " + basis).orElse(""),
+              Words.number(100 * given.relativeUncertainty()));
+    }
+    if (value instanceof StandardSolution.Value.OfBuffer given) {
+      return "buffer %s, standard uncertainty %s pH"
+          .formatted(given.buffer(), Words.number(given.phUncertainty()));
+    }
+    if (value instanceof StandardSolution.Value.OfPhTable given) {
+      return "pH at %d temperatures, standard uncertainty %s pH"
+          .formatted(given.phByCelsius().size(), Words.number(given.phUncertainty()));
+    }
+    StandardSolution.Value.OfPh given = (StandardSolution.Value.OfPh) value;
+    return "pH %s, standard uncertainty %s pH"
+        .formatted(Words.number(given.ph()), Words.number(given.phUncertainty()));
   }
 
   private static String link(LinkSettings link) {

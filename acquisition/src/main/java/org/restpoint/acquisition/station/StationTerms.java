@@ -83,12 +83,16 @@ public final class StationTerms {
     if (solution == null) {
       throw new IllegalArgumentException("a checked station names only standards it defines");
     }
-    Concentration concentration = concentration(solution.concentration(), basis(solution.basis()));
+    if (!(solution.value() instanceof StandardSolution.Value.OfConcentration given)) {
+      throw new IllegalArgumentException(
+          "no analyte is measured in pH, so a checked station uses only concentrations");
+    }
+    Concentration concentration = concentration(given.concentration(), basis(given.basis()));
     return new Standard(
         name,
         concentration,
         concentration.molesPerLitre(analyte),
-        solution.relativeUncertainty(),
+        given.relativeUncertainty(),
         solution.expires());
   }
 

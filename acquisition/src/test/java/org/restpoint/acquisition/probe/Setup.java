@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.SlopeLimits;
 import org.restpoint.stability.chemistry.Analyte;
@@ -124,7 +125,17 @@ final class Setup {
         new SettleLimits(notBefore, giveUpAfter),
         solutions,
         new SlopeLimits(90, 103),
-        new Calibrate(names, restandardize, every, 90, 103, validFor),
+        new Calibrate(
+            names,
+            restandardize,
+            every,
+            90,
+            103,
+            validFor,
+            new LowEnd.Straight(),
+            Optional.empty(),
+            2,
+            0),
         routine);
   }
 }

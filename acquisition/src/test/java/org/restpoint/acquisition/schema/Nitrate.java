@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.acquisition.probe.Standard;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.SlopeLimits;
 import org.restpoint.stability.chemistry.Analyte;
@@ -56,7 +57,11 @@ final class Nitrate {
             new Calibrate.Every.Samples(1),
             90,
             103,
-            Duration.ofHours(12)),
+            Duration.ofHours(12),
+            new LowEnd.Straight(),
+            Optional.empty(),
+            2,
+            0),
         routine);
   }
 

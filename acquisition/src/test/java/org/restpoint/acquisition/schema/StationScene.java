@@ -17,9 +17,11 @@ import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LogStyle;
+import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -85,6 +87,9 @@ final class StationScene {
             "mg/L",
             new TemperatureSource.FromProbe(
                 "temp-1", Duration.ofSeconds(30), TemperatureSource.WhenStale.REFUSE),
+            new Compensation.Ideal(),
+            Optional.empty(),
+            List.of(),
             new Settle(
                 new Settle.Rule.Consecutive(5, 0.1), Duration.ofSeconds(3), Duration.ofMinutes(10)),
             new Calibrate(
@@ -93,14 +98,17 @@ final class StationScene {
                 new Calibrate.Every.Never(),
                 90,
                 103,
-                Duration.ofHours(12)),
+                Duration.ofHours(12),
+                new LowEnd.Straight(),
+                Optional.empty(),
+                2,
+                0),
             new Routine.Instructed());
     StandardSolution low =
         new StandardSolution(
             "low",
-            new Quantity(5, "mg/L"),
-            Optional.of("as-N"),
-            0.005,
+            new StandardSolution.Value.OfConcentration(
+                new Quantity(5, "mg/L"), Optional.of("as-N"), 0.005),
             Optional.empty(),
             Optional.empty());
     return new Station(

@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LogStyle;
+import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -56,6 +58,9 @@ final class Stations {
         Optional.of("as-N"),
         "mg/L",
         temperature,
+        new Compensation.Ideal(),
+        Optional.empty(),
+        List.of(),
         new Settle(
             new Settle.Rule.Consecutive(3, 0.1), Duration.ofSeconds(2), Duration.ofSeconds(35)),
         new Calibrate(
@@ -64,7 +69,11 @@ final class Stations {
             new Calibrate.Every.Never(),
             90,
             103,
-            Duration.ofHours(12)),
+            Duration.ofHours(12),
+            new LowEnd.Straight(),
+            Optional.empty(),
+            2,
+            0),
         routine);
   }
 
@@ -82,9 +91,8 @@ final class Stations {
   private static StandardSolution standard(String name, double value) {
     return new StandardSolution(
         name,
-        new Quantity(value, "mg/L"),
-        Optional.of("as-N"),
-        0.01,
+        new StandardSolution.Value.OfConcentration(
+            new Quantity(value, "mg/L"), Optional.of("as-N"), 0.01),
         Optional.empty(),
         Optional.empty());
   }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Optional;
+import org.restpoint.config.file.Measure.Measured;
 
 /**
  * The range a quantity may lie in.
@@ -29,6 +30,9 @@ record Allowed(
   /** Water that is not frozen hard and does not boil. */
   static final Allowed WATER = from(Measure.TEMPERATURE, "-5 Cel", "100 Cel");
 
+  /** pH of water. */
+  static final Allowed PH = from(Measure.PH, "0 pH", "14 pH");
+
   private static final int NANO_DIGITS = 9;
 
   static Allowed from(Measure measure, String low, String high) {
@@ -41,23 +45,25 @@ record Allowed(
 
   /** The quantity in the measure's base unit; tells one that is out of range. */
   Optional<Double> number(Entry entry) {
-    return base(entry).map(BigDecimal::doubleValue);
+    return measured(entry).map(Measured::base).map(BigDecimal::doubleValue);
   }
 
   /** The span, to the nanosecond; only for a range of {@link Measure#TIME}. */
   Optional<Duration> span(Entry entry) {
-    return base(entry)
+    return measured(entry)
+        .map(Measured::base)
         .map(s -> s.movePointRight(NANO_DIGITS).setScale(0, RoundingMode.HALF_UP))
         .map(nanos -> Duration.ofNanos(nanos.longValueExact()));
   }
 
-  private Optional<BigDecimal> base(Entry entry) {
-    Optional<BigDecimal> base = measure.read(entry).map(Measure.Measured::base);
-    if (base.isPresent() && !holds(base.get())) {
+  /** The quantity as it was written; tells one that is out of range. */
+  Optional<Measured> measured(Entry entry) {
+    Optional<Measured> read = measure.read(entry);
+    if (read.isPresent() && !holds(read.get().base())) {
       entry.refuse(expected());
       return Optional.empty();
     }
-    return base;
+    return read;
   }
 
   private boolean holds(BigDecimal base) {

@@ -4,41 +4,60 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Calibrate.Every;
+import org.restpoint.config.station.LowEnd;
+import org.restpoint.config.station.ReportableRange;
 
 /** Reads how an electrode is calibrated. */
 final class CalibrateReader {
 
   /** The keys of a calibration. */
   static final List<String> KEYS =
-      List.of("standards", "restandardize", "every", "slope", "valid-for");
+      List.of(
+          "standards",
+          "restandardize",
+          "every",
+          "slope",
+          "valid-for",
+          "low-end",
+          "range",
+          "temperature-within",
+          "stock-uncertainty");
 
   static final String A_CALIBRATION = "a mapping with standards, e.g. { standards: [low, high] }";
 
   private static final String A_LIST = "a list of standards, e.g. [low, high]";
   private static final String A_SLOPE = "a range in % of the ideal slope, e.g. 90..103 %";
   private static final String A_RHYTHM = "sample, a number of samples or a time like 2 h";
-  private static final Pattern SLOPE =
-      Pattern.compile("(\\d{1,3}(?:\\.\\d{1,9})?) *\\.\\. *(\\d{1,3}(?:\\.\\d{1,9})?) *(%?)");
 
   /** Half of the ideal slope is a dead membrane; half as much again is a wiring fault. */
   private static final double LOWEST_SLOPE = 50;
 
   private static final double HIGHEST_SLOPE = 150;
-  private static final double USUAL_LOW = 85;
-  private static final double USUAL_HIGH = 105;
+  private static final RangeText USUAL_SLOPE = new RangeText(85, 105, "%");
+
+  /** US EPA method 9045 (7.2.4) asks for a correction where sample and buffers differ by more. */
+  private static final double USUAL_KELVIN = 2;
+
+  private static final Allowed WITHIN =
+      Allowed.from(Measure.TEMPERATURE_DIFFERENCE, "0.1 K", "50 K");
+  private static final Allowed STOCK = Allowed.from(Measure.SHARE, "0 %", "20 %");
   private static final long MOST_SAMPLES = 10_000;
 
   private final Standards standards;
+  private final Measurand measurand;
 
-  CalibrateReader(Standards standards) {
+  /**
+   * A reader for one electrode.
+   *
+   * @param standards the standards of the file
+   * @param measurand what the electrode measures
+   */
+  CalibrateReader(Standards standards, Measurand measurand) {
     this.standards = standards;
+    this.measurand = measurand;
   }
-
-  private record Slope(double low, double high) {}
 
   /** The calibration, or empty where no standard of it is sound. */
   Optional<Calibrate> read(Entry entry) {
@@ -59,15 +78,32 @@ final class CalibrateReader {
     if (keys.has("every")) {
       keys.need("restandardize", "the standard that is read again, as every says how often");
     }
-    Slope slope =
-        keys.find("slope")
-            .flatMap(CalibrateReader::slope)
-            .orElseGet(() -> new Slope(USUAL_LOW, USUAL_HIGH));
+    RangeText slope = keys.find("slope").flatMap(CalibrateReader::slope).orElse(USUAL_SLOPE);
     Duration validFor =
         keys.find("valid-for").flatMap(Allowed.WAIT::span).orElse(Duration.ofHours(24));
+    LowEnd lowEnd =
+        keys.find("low-end")
+            .map(value -> LowEndReader.read(value, measurand, names.size()))
+            .orElseGet(LowEnd.Straight::new);
+    Optional<ReportableRange> range =
+        keys.find("range").flatMap(value -> RangeReader.read(value, measurand));
+    double kelvin = keys.find("temperature-within").flatMap(WITHIN::number).orElse(USUAL_KELVIN);
+    double stock =
+        keys.find("stock-uncertainty").flatMap(STOCK::number).map(p -> p / 100).orElse(0.0);
     return names.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Calibrate(names, again, every, slope.low(), slope.high(), validFor));
+        : Optional.of(
+            new Calibrate(
+                names,
+                again,
+                every,
+                slope.low(),
+                slope.high(),
+                validFor,
+                lowEnd,
+                range,
+                kelvin,
+                stock));
   }
 
   /** The standards a probe names, without telling anything. */
@@ -90,10 +126,25 @@ final class CalibrateReader {
         item.refuse("each standard once", item.found() + " again");
       } else if (standards.find(name.get()).isEmpty()) {
         tellUndefined(item, name.get());
+      } else {
+        standards.find(name.get()).ifPresent(draft -> checkScale(item, draft));
       }
       names.add(name.get());
     }
     return names;
+  }
+
+  /** Tells a concentration where a pH is measured, and a pH where a concentration is. */
+  private void checkScale(Entry item, Standards.Draft draft) {
+    if (draft.kind().isEmpty()) {
+      return;
+    }
+    String found = item.found() + " with " + draft.kind().get();
+    if (measurand.isInPh() && !draft.isInPh()) {
+      item.refuse("a standard with buffer or pH" + measurand.because(), found);
+    } else if (measurand.isConcentration() && draft.isInPh()) {
+      item.refuse("a standard with concentration" + measurand.because(), found);
+    }
   }
 
   private boolean areDefined(List<String> names) {
@@ -129,24 +180,20 @@ final class CalibrateReader {
     return Allowed.WAIT.span(entry).<Every>map(Every.Span::new).orElseGet(Every.Never::new);
   }
 
-  private static Optional<Slope> slope(Entry entry) {
-    Optional<String> text = entry.text(A_SLOPE);
+  private static Optional<RangeText> slope(Entry entry) {
+    Optional<RangeText> text = RangeText.read(entry, A_SLOPE);
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    Matcher matcher = SLOPE.matcher(text.get().strip());
-    if (!matcher.matches()) {
+    RangeText slope = text.get();
+    if (!slope.unit().equals("%")) {
       entry.refuse(A_SLOPE);
       return Optional.empty();
     }
-    if (matcher.group(3).isEmpty()) {
-      entry.refuse(A_SLOPE, entry.found() + " (no unit)");
-      return Optional.empty();
-    }
-    double low = Double.parseDouble(matcher.group(1));
-    double high = Double.parseDouble(matcher.group(2));
-    if (LOWEST_SLOPE <= low && low < high && high <= HIGHEST_SLOPE) {
-      return Optional.of(new Slope(low, high));
+    if (LOWEST_SLOPE <= slope.low()
+        && slope.low() < slope.high()
+        && slope.high() <= HIGHEST_SLOPE) {
+      return text;
     }
     entry.refuse("a range in % of the ideal slope within 50..150 %, the lower limit first");
     return Optional.empty();

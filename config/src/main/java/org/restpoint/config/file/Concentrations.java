@@ -3,6 +3,7 @@ package org.restpoint.config.file;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.restpoint.config.file.Measure.Measured;
 import org.restpoint.config.station.Quantity;
@@ -33,13 +34,11 @@ final class Concentrations {
   static Optional<Measured> read(Entry entry) {
     Optional<Measured> read = Measure.CONCENTRATION.read(entry);
     if (read.isPresent()) {
-      boolean amount = isAmount(read.get().unit());
-      BigDecimal most = amount ? MOST_MOL_PER_LITRE : MOST_MG_PER_LITRE;
+      String unit = read.get().unit();
       BigDecimal base = read.get().base();
       // Also refuses what is above zero as a decimal and zero as a double.
-      if (base.doubleValue() <= 0 || base.compareTo(most) > 0) {
-        String unit = amount ? " mol/L" : " mg/L";
-        entry.refuse("a concentration above 0" + unit + ", at most " + most + unit);
+      if (base.doubleValue() <= 0 || base.compareTo(mostBase(unit)) > 0) {
+        entry.refuse("a concentration " + bounds(unit));
         return Optional.empty();
       }
     }
@@ -88,7 +87,24 @@ final class Concentrations {
     return Optional.of(share);
   }
 
-  private static boolean isAmount(String unit) {
+  /** The most of anything that a solution holds, in a unit. */
+  static double most(String unit) {
+    BigDecimal factor = Objects.requireNonNull(Measure.CONCENTRATION.factors().get(unit), unit);
+    return mostBase(unit).divide(factor, MathContext.DECIMAL64).doubleValue();
+  }
+
+  /** What a solution can hold, in words, for the family of a unit. */
+  static String bounds(String unit) {
+    String base = isAmount(unit) ? " mol/L" : " mg/L";
+    return "above 0" + base + ", at most " + mostBase(unit) + base;
+  }
+
+  private static BigDecimal mostBase(String unit) {
+    return isAmount(unit) ? MOST_MOL_PER_LITRE : MOST_MG_PER_LITRE;
+  }
+
+  /** Whether a unit counts amounts of substance rather than masses. */
+  static boolean isAmount(String unit) {
     return unit.endsWith("mol/L");
   }
 }

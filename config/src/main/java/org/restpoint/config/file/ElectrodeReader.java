@@ -2,8 +2,11 @@ package org.restpoint.config.file;
 
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.config.station.Activity;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.Interferent;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
@@ -11,8 +14,6 @@ import org.restpoint.config.station.TemperatureSource;
 
 /** Reads what makes a probe an ion-selective electrode. */
 final class ElectrodeReader {
-
-  private static final String USUAL_UNIT = "mg/L";
 
   private final String probe;
   private final Vocabulary vocabulary;
@@ -28,48 +29,65 @@ final class ElectrodeReader {
   Optional<Electrode> read(Section keys, Optional<LinkSettings> link) {
     Optional<String> analyte =
         keys.find("analyte").flatMap(value -> value.word(vocabulary.analytes()));
-    Optional<String> basis = basis(keys, analyte);
-    String unit = keys.find("unit").flatMap(Concentrations::unit).orElse(USUAL_UNIT);
+    Measurand measurand = new Measurand(analyte, vocabulary);
+    Optional<String> basis = basis(keys, measurand);
+    String unit = keys.find("unit").flatMap(measurand::unit).orElseGet(measurand::usualUnit);
     Optional<TemperatureSource> temperature =
         keys.need("temperature", TemperatureReader.A_SOURCE)
             .flatMap(value -> TemperatureReader.read(value, link));
+    Compensation compensation =
+        keys.find("compensation")
+            .map(value -> new CompensationReader(measurand).read(value))
+            .orElseGet(Compensation.Ideal::new);
+    Optional<Activity> activity =
+        keys.find("activity").flatMap(value -> ActivityReader.read(value, measurand));
+    List<Interferent> interferents =
+        keys.find("interferents")
+            .map(value -> new InterferentsReader(measurand).read(value))
+            .orElseGet(List::of);
     Settle settle = keys.find("settle").map(SettleReader::read).orElse(SettleReader.USUAL);
     Optional<Calibrate> calibrate =
         keys.need("calibrate", CalibrateReader.A_CALIBRATION)
-            .flatMap(value -> new CalibrateReader(standards).read(value));
+            .flatMap(value -> new CalibrateReader(standards, measurand).read(value));
     Routine routine =
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
     RoutineReader.checkRoom(keys, settle, routine);
-    if (analyte.isPresent() && keys.has("calibrate")) {
-      List<Standards.Draft> used =
-          CalibrateReader.named(keys).stream().flatMap(n -> standards.find(n).stream()).toList();
-      new BasisAgreement(probe, analyte.get(), vocabulary).check(keys, basis, used);
-    }
+    checkBases(keys, measurand, basis);
     if (analyte.isEmpty() || temperature.isEmpty() || calibrate.isEmpty()) {
       return Optional.empty();
     }
-    Optional<String> chosen =
-        vocabulary.basesOf(analyte.get()).size() > 1 ? basis : Optional.empty();
     return Optional.of(
         new Electrode(
-            analyte.get(), chosen, unit, temperature.get(), settle, calibrate.get(), routine));
+            analyte.get(),
+            new BasisReader(vocabulary).chosen(basis, analyte.get()),
+            unit,
+            temperature.get(),
+            compensation,
+            activity,
+            interferents,
+            settle,
+            calibrate.get(),
+            routine));
   }
 
-  private Optional<String> basis(Section keys, Optional<String> analyte) {
-    if (analyte.isEmpty()) {
-      return keys.find("basis").flatMap(value -> value.word(vocabulary.bases()));
-    }
-    List<String> bases = vocabulary.basesOf(analyte.get());
-    if (bases.size() > 1) {
-      String choice = Wording.row(bases, "or") + ", as " + analyte.get() + " is given either way";
-      return keys.need("basis", choice).flatMap(value -> value.word(bases));
-    }
-    if (bases.isEmpty()) {
-      keys.find("basis")
-          .ifPresent(value -> value.refuse("no basis, as " + analyte.get() + " has none"));
+  private Optional<String> basis(Section keys, Measurand measurand) {
+    if (measurand.isInPh()) {
+      keys.find("basis").ifPresent(value -> value.refuse("no basis" + measurand.because()));
       return Optional.empty();
     }
-    return keys.find("basis")
-        .flatMap(value -> value.word(bases, ", as " + analyte.get() + " is given in no other way"));
+    return new BasisReader(vocabulary).read(keys, measurand.analyte(), true);
+  }
+
+  private void checkBases(Section keys, Measurand measurand, Optional<String> basis) {
+    if (!measurand.isConcentration() || !keys.has("calibrate")) {
+      return;
+    }
+    List<Standards.Draft> used =
+        CalibrateReader.named(keys).stream()
+            .flatMap(name -> standards.find(name).stream())
+            .filter(draft -> !draft.isInPh())
+            .toList();
+    new BasisAgreement(probe, measurand.analyte().orElseThrow(), vocabulary)
+        .check(keys, basis, used);
   }
 }

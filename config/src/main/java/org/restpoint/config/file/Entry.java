@@ -158,6 +158,19 @@ record Entry(String key, int line, Node node, Problems problems) {
         .map(t -> child(name, lineOf(t.getKeyNode()), t.getValueNode()));
   }
 
+  /** The plain number, or empty where it is none or not a finite one; nothing is told. */
+  Optional<Double> quietNumber() {
+    if (node instanceof ScalarNode scalar
+        && List.of(Tag.INT, Tag.FLOAT).contains(scalar.getTag())) {
+      try {
+        return Optional.of(Double.parseDouble(scalar.getValue())).filter(Double::isFinite);
+      } catch (NumberFormatException e) {
+        // YAML's words for infinity and for no number: neither is a number here.
+      }
+    }
+    return Optional.empty();
+  }
+
   boolean isMapping() {
     return node instanceof MappingNode;
   }

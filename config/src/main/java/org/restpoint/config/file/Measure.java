@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.restpoint.config.station.Quantity;
 
 /**
  * What a quantity of the file measures, and the UCUM units it may be given in.
@@ -30,6 +31,10 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
 
   /** Drift of a potential, base mV/h. */
   static final Measure DRIFT = of("a drift", "mV/h", "1 mV/h", Map.of("mV/h", "1"));
+
+  /** Change of a potential with temperature, base mV/K. */
+  static final Measure TEMPERATURE_COEFFICIENT =
+      of("a temperature coefficient", "mV/K", "-0.9 mV/K", Map.of("mV/K", "1", "uV/K", "0.001"));
 
   /** Span of time, base s. */
   static final Measure TIME =
@@ -58,9 +63,25 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
           Map.of(
               "mg/L", "1", "ug/L", "0.001", "mol/L", "1", "mmol/L", "0.001", "umol/L", "0.000001"));
 
+  /** Ionic strength, base mol/L. */
+  static final Measure IONIC_STRENGTH =
+      of(
+          "an ionic strength",
+          "mol/L or mmol/L",
+          "0.02 mol/L",
+          Map.of("mol/L", "1", "mmol/L", "0.001"));
+
+  /** pH, base pH. */
+  static final Measure PH = of("a pH value", "pH", "7.00 pH", Map.of(Quantity.PH, "1"));
+
+  /** Uncertainty of a pH, base pH. */
+  static final Measure PH_UNCERTAINTY =
+      of("an uncertainty", "pH", "0.01 pH", Map.of(Quantity.PH, "1"));
+
   private static final int LONGEST = 64;
   private static final Pattern QUANTITY =
       Pattern.compile("([-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d{1,3})?) *(\\S*)");
+  private static final Pattern NUMBERS = Pattern.compile("^[-+.\\d ]+");
   private static final Pattern DECIMAL_COMMA = Pattern.compile("([-+]?\\d+),(\\d+) *(\\S*)");
 
   private static Measure of(
@@ -86,7 +107,7 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
   /** The base value of a quantity that the program itself writes. */
   BigDecimal base(String quantity) {
     Matcher matcher = QUANTITY.matcher(quantity);
-    BigDecimal factor = matcher.matches() ? factors.get(matcher.group(2)) : null;
+    BigDecimal factor = matcher.matches() ? factors.get(ucum(matcher.group(2))) : null;
     if (factor == null) {
       throw new IllegalArgumentException("not " + expected() + ": " + quantity);
     }
@@ -112,6 +133,12 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
     }
     BigDecimal number = new BigDecimal(matcher.group(1));
     return Optional.of(new Measured(number, unit, number.multiply(factor)));
+  }
+
+  /** Whether a value ends with one of the measure's units, whatever stands before it. */
+  boolean isUnitOf(Entry entry) {
+    String written = entry.quietText().orElse("").strip();
+    return factors.containsKey(ucum(NUMBERS.matcher(written).replaceFirst("")));
   }
 
   private Optional<Measured> refused(Entry entry, String found, Optional<String> remedy) {
@@ -141,9 +168,15 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
         : Optional.empty();
   }
 
-  /** The UCUM code of a unit as people write it: both micro signs are u, degree Celsius is Cel. */
+  /**
+   * The UCUM code of a unit as people write it: both micro signs are u, degree Celsius is Cel, pH
+   * is [pH].
+   */
   static String ucum(String written) {
     String unit = written.replace('\u00b5', 'u').replace('\u03bc', 'u');
-    return unit.equals("C") || unit.equals("\u00b0C") ? "Cel" : unit;
+    if (unit.equals("C") || unit.equals("\u00b0C")) {
+      return "Cel";
+    }
+    return unit.equals("pH") ? Quantity.PH : unit;
   }
 }

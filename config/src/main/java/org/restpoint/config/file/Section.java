@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -17,6 +18,7 @@ final class Section {
 
   private final Entry self;
   private final Map<String, Entry> children = new LinkedHashMap<>();
+  private final Map<String, Node> keyNodes = new LinkedHashMap<>();
   private final Map<String, Integer> keyLines = new LinkedHashMap<>();
   private final Set<String> misspelled = new HashSet<>();
   private int unknown;
@@ -51,6 +53,7 @@ final class Section {
       return;
     }
     children.put(name, child);
+    keyNodes.put(name, keyNode);
   }
 
   Entry self() {
@@ -118,6 +121,12 @@ final class Section {
       self.problems().add(path, self.line(), expected, "nothing");
     }
     return value;
+  }
+
+  /** A key as a value of its own, for keys that are quantities. */
+  Entry keyEntry(String name) {
+    Node key = Objects.requireNonNull(keyNodes.get(name), name);
+    return self.child(name, keyLine(name), key);
   }
 
   /** The line of a key, for a problem with the key rather than its value. */

@@ -8,21 +8,41 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The analytes a station file may name, so that the reader needs no chemistry.
+ * The analytes and pH buffers a station file may name, so that the reader needs no chemistry.
  *
  * <p>An analyte with two bases or more (nitrate {@code as-N} and {@code as-ion}) leaves a choice:
  * the file must make it, there is no default. With one basis it may be given; with none it may not.
  *
  * @param basesByAnalyte the bases in use for each analyte, by the analyte's name
+ * @param inPh the analytes that are measured in pH rather than as a concentration
+ * @param buffers the pH buffers whose pH at each temperature is known
  */
-public record Vocabulary(Map<String, Set<String>> basesByAnalyte) {
+public record Vocabulary(
+    Map<String, Set<String>> basesByAnalyte, Set<String> inPh, Set<String> buffers) {
 
-  /** Copies the names in alphabetical order, so that messages do not depend on the caller's map. */
+  /**
+   * Copies the names in alphabetical order, so that messages do not depend on the caller's map, and
+   * checks that what is measured in pH is an analyte.
+   */
   public Vocabulary {
     TreeMap<String, Set<String>> copy = new TreeMap<>();
     basesByAnalyte.forEach(
         (analyte, bases) -> copy.put(analyte, Collections.unmodifiableSet(new TreeSet<>(bases))));
     basesByAnalyte = Collections.unmodifiableMap(copy);
+    inPh = Collections.unmodifiableSet(new TreeSet<>(inPh));
+    buffers = Collections.unmodifiableSet(new TreeSet<>(buffers));
+    if (!basesByAnalyte.keySet().containsAll(inPh)) {
+      throw new IllegalArgumentException("measured in pH, but no analyte: " + inPh);
+    }
+  }
+
+  /**
+   * A vocabulary in which nothing is measured in pH.
+   *
+   * @param basesByAnalyte the bases in use for each analyte, by the analyte's name
+   */
+  public Vocabulary(Map<String, Set<String>> basesByAnalyte) {
+    this(basesByAnalyte, Set.of(), Set.of());
   }
 
   List<String> analytes() {

@@ -13,6 +13,12 @@ import java.util.Optional;
  * @param slopePercentLow lowest slope accepted, % of the ideal slope
  * @param slopePercentHigh highest slope accepted, % of the ideal slope
  * @param validFor how long a calibration may be used without a flag
+ * @param lowEnd what becomes of the line where the concentration is low
+ * @param range between which values a number is given; empty for all
+ * @param temperatureWithinKelvin by how much sample and standards may differ in temperature without
+ *     a flag, in K, above zero
+ * @param stockRelativeUncertainty standard uncertainty, as a share, that is common to all standards
+ *     because they were made from one stock solution; 0 to 1
  */
 public record Calibrate(
     List<String> standards,
@@ -20,9 +26,13 @@ public record Calibrate(
     Every every,
     double slopePercentLow,
     double slopePercentHigh,
-    Duration validFor) {
+    Duration validFor,
+    LowEnd lowEnd,
+    Optional<ReportableRange> range,
+    double temperatureWithinKelvin,
+    double stockRelativeUncertainty) {
 
-  /** Copies the standards and checks that there is one, and the order of the slope's limits. */
+  /** Copies the standards and checks that there is one, and the ranges of the numbers. */
   public Calibrate {
     standards = List.copyOf(standards);
     if (standards.isEmpty()) {
@@ -32,6 +42,13 @@ public record Calibrate(
         || !Double.isFinite(slopePercentHigh)) {
       throw new IllegalArgumentException(
           "slope limits out of order: " + slopePercentLow + ".." + slopePercentHigh);
+    }
+    if (!(temperatureWithinKelvin > 0) || !Double.isFinite(temperatureWithinKelvin)) {
+      throw new IllegalArgumentException(
+          "temperatures differ by more than 0 K: " + temperatureWithinKelvin);
+    }
+    if (!(stockRelativeUncertainty >= 0 && stockRelativeUncertainty <= 1)) {
+      throw new IllegalArgumentException("a share is 0 to 1: " + stockRelativeUncertainty);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.restpoint.config.station;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -7,8 +8,13 @@ import java.util.Optional;
  *
  * @param analyte the ion's name from the vocabulary
  * @param basis {@code as-N} or {@code as-ion}; empty where the analyte leaves no choice
- * @param unit the unit its results are given in, a UCUM code: {@code mg/L}, {@code mmol/L}, …
+ * @param unit the unit its results are given in, a UCUM code: {@code mg/L}, {@code mmol/L}, …;
+ *     {@code [pH]} for an analyte that is measured in pH
  * @param temperature where the solution's temperature comes from
+ * @param compensation how a potential read at another temperature is corrected
+ * @param activity the salt in samples and standards; empty where it is the same in both or the
+ *     difference is left out of account
+ * @param interferents other ions that it answers to as well, each once, in the file's order
  * @param settle when its potential is at rest
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
@@ -18,6 +24,15 @@ public record Electrode(
     Optional<String> basis,
     String unit,
     TemperatureSource temperature,
+    Compensation compensation,
+    Optional<Activity> activity,
+    List<Interferent> interferents,
     Settle settle,
     Calibrate calibrate,
-    Routine routine) {}
+    Routine routine) {
+
+  /** Copies the interferents. */
+  public Electrode {
+    interferents = List.copyOf(interferents);
+  }
+}

@@ -53,15 +53,21 @@ class AnyBytesTest {
 
   @Property(tries = 1000)
   void anExampleWithOnePieceReplacedHasAnOutcome(
-      @ForAll @IntRange(max = 2000) int at,
+      @ForAll("examples") String example,
+      @ForAll @IntRange(max = 2500) int at,
       @ForAll @IntRange(max = 30) int removed,
       @ForAll("yamlLike") String put) {
-    String text = Fixture.example("stream.yaml");
+    String text = Fixture.example(example);
     int from = Math.min(at, text.length());
     int to = Math.min(from + removed, text.length());
 
     assertOutcome(
         (text.substring(0, from) + put + text.substring(to)).getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Provide
+  Arbitrary<String> examples() {
+    return Arbitraries.of("stream.yaml", "lab.yaml");
   }
 
   @Provide

@@ -14,7 +14,7 @@ class EachKeyTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = "/mistakes.csv",
+      resources = {"/mistakes.csv", "/mistakes-lab.csv"},
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)

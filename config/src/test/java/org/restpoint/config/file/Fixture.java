@@ -23,7 +23,11 @@ record Fixture(Path folder) {
               "ammonium", Set.of("as-N", "as-ion"),
               "chloride", Set.of("as-ion"),
               "fluoride", Set.of("as-ion"),
-              "hydrogen", Set.of()));
+              "hydrogen", Set.of(),
+              "nitrite", Set.of("as-N", "as-ion"),
+              "sodium", Set.of()),
+          Set.of("hydrogen"),
+          Set.of("phthalate", "phosphate", "borate"));
 
   static String example(String name) {
     try (var in = Fixture.class.getResourceAsStream("/stations/" + name)) {

@@ -211,10 +211,10 @@ class MistakesTest {
                 + " umol/L or mol/L, e.g. 20 mg/L; found 5 (no unit)",
             "standards.low.basis (line 5): expected one of as-N, as-ion; found as-M;"
                 + " did you mean as-N?",
-            "standards.mid (line 6): expected a mapping with concentration,"
+            "standards.mid (line 6): expected a mapping with concentration, buffer or pH,"
                 + " e.g. { concentration: 20 mg/L }; found 20 mg/L",
             "probes.no3-a.analyte (line 9): expected one of ammonium, chloride, fluoride, hydrogen,"
-                + " nitrate; found nitrat; did you mean nitrate?",
+                + " nitrate, nitrite, sodium; found nitrat; did you mean nitrate?",
             "probes.no3-a.link.serial.baud (line 10): expected a whole number from 50 to 4000000;"
                 + " found fast",
             "probes.no3-a.link.serial.line (line 10): expected a pattern with the named group"

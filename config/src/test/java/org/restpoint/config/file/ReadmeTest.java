@@ -32,6 +32,21 @@ class ReadmeTest {
   }
 
   @Test
+  void itsElectrodesOfWhichMoreIsKnownAreUnderstood() throws IOException {
+    String text = Files.readString(README);
+    List<String> blocks =
+        Stream.of(text.split("```yaml\n", -1))
+            .skip(2)
+            .map(rest -> rest.substring(0, rest.indexOf("\n```\n") + 1))
+            .toList();
+
+    assertThat(blocks)
+        .map(block -> new Fixture(folder).understood("station: a\nbroker: embedded\n" + block))
+        .map(station -> String.join("", station.probes().keySet()))
+        .containsExactly("no3-drain", "ph-1");
+  }
+
+  @Test
   void itsProblemsAreWordedAsTheReaderWordsThem() throws IOException {
     String wrong =
         Fixture.changed("bench.yaml", "within:", "wihtin:")
@@ -47,7 +62,7 @@ class ReadmeTest {
         Stream.of(
             StationReader.KEYS,
             BrokerReader.REMOTE_KEYS,
-            Standards.KEYS,
+            StandardReader.KEYS,
             ProbeReader.ELECTRODE_KEYS,
             ProbeReader.THERMOMETER_KEYS,
             SerialReader.KEYS,
@@ -58,7 +73,13 @@ class ReadmeTest {
             TemperatureReader.FIXED_KEYS,
             TemperatureReader.PROBE_KEYS,
             SettleReader.KEYS,
-            CalibrateReader.KEYS);
+            CalibrateReader.KEYS,
+            LowEndReader.FIXED_KEYS,
+            CompensationReader.ISOPOTENTIAL_KEYS,
+            CompensationReader.COEFFICIENT_KEYS,
+            ActivityReader.KEYS,
+            InterferentsReader.KNOWN_KEYS,
+            InterferentsReader.AT_MOST_KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));

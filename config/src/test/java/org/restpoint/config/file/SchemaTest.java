@@ -52,7 +52,7 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "smallest.yaml"})
+  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml"})
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -61,7 +61,7 @@ class SchemaTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = "/mistakes.csv",
+      resources = {"/mistakes.csv", "/mistakes-lab.csv"},
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)
@@ -92,6 +92,12 @@ class SchemaTest {
           /$defs/source/oneOf/2/properties                                 | probe
           /$defs/settle/properties                                         | settle
           /$defs/calibrate/properties                                      | calibrate
+          /$defs/low-end/oneOf/1/properties                                | low-end
+          /$defs/compensation/oneOf/1/properties                           | isopotential
+          /$defs/compensation/oneOf/2/properties                           | coefficient
+          /$defs/activity/properties                                       | activity
+          /$defs/interferent/oneOf/0/properties                            | known
+          /$defs/interferent/oneOf/1/properties                            | at-most
           /$defs/broker/oneOf/2/properties                                 | remote
           /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
           /$defs/routine/oneOf/2/properties/at-rest/properties             | at-rest
@@ -106,7 +112,7 @@ class SchemaTest {
   private static List<String> keys(String reader) {
     return switch (reader) {
       case "top" -> StationReader.KEYS;
-      case "standard" -> Standards.KEYS;
+      case "standard" -> StandardReader.KEYS;
       case "electrode" -> ProbeReader.ELECTRODE_KEYS;
       case "thermometer" -> ProbeReader.THERMOMETER_KEYS;
       case "link" -> LinkReader.KINDS;
@@ -118,6 +124,12 @@ class SchemaTest {
       case "probe" -> TemperatureReader.PROBE_KEYS;
       case "settle" -> SettleReader.KEYS;
       case "calibrate" -> CalibrateReader.KEYS;
+      case "low-end" -> LowEndReader.FIXED_KEYS;
+      case "isopotential" -> CompensationReader.ISOPOTENTIAL_KEYS;
+      case "coefficient" -> CompensationReader.COEFFICIENT_KEYS;
+      case "activity" -> ActivityReader.KEYS;
+      case "known" -> InterferentsReader.KNOWN_KEYS;
+      case "at-most" -> InterferentsReader.AT_MOST_KEYS;
       case "remote" -> BrokerReader.REMOTE_KEYS;
       case "embedded" -> BrokerReader.EMBEDDED_KEYS;
       case "at-rest" -> RoutineReader.AT_REST_KEYS;

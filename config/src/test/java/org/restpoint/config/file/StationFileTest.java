@@ -14,11 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.HttpAddress;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LinkSettings.MqttPayload;
 import org.restpoint.config.station.LogStyle;
+import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -56,9 +58,8 @@ class StationFileTest {
         .isEqualTo(
             new StandardSolution(
                 "mid",
-                new Quantity(20, "mg/L"),
-                Optional.of("as-N"),
-                0.01,
+                new StandardSolution.Value.OfConcentration(
+                    new Quantity(20, "mg/L"), Optional.of("as-N"), 0.01),
                 Optional.of("A18"),
                 Optional.of(LocalDate.of(2027, 3, 1))));
     assertThat(probe(station, "no3-a").electrode())
@@ -68,6 +69,9 @@ class StationFileTest {
                 Optional.of("as-N"),
                 "mg/L",
                 new TemperatureSource.FromReading(),
+                new Compensation.Ideal(),
+                Optional.empty(),
+                List.of(),
                 new Settle(
                     new Settle.Rule.Consecutive(10, 0.1),
                     Duration.ofSeconds(20),
@@ -78,7 +82,11 @@ class StationFileTest {
                     new Calibrate.Every.Samples(1),
                     90,
                     103,
-                    Duration.ofHours(12)),
+                    Duration.ofHours(12),
+                    new LowEnd.Straight(),
+                    Optional.empty(),
+                    2,
+                    0),
                 new Routine.Instructed()));
   }
 
@@ -130,7 +138,15 @@ class StationFileTest {
                 new Calibrate.Every.Never(),
                 85,
                 105,
-                Duration.ofHours(24)));
+                Duration.ofHours(24),
+                new LowEnd.Straight(),
+                Optional.empty(),
+                2,
+                0));
+    assertThat(electrode.unit()).isEqualTo("mg/L");
+    assertThat(electrode.compensation()).isEqualTo(new Compensation.Ideal());
+    assertThat(electrode.activity()).isEmpty();
+    assertThat(electrode.interferents()).isEmpty();
   }
 
   @Test
@@ -141,9 +157,10 @@ class StationFileTest {
     assertThat(station.journal()).isEqualTo(folder.resolve("data/brook.db"));
     assertThat(station.http()).contains(new HttpAddress("::1", 0));
     assertThat(station.logs()).isEqualTo(LogStyle.JSON);
-    assertThat(standard(station, "n-10").relativeUncertainty()).isEqualTo(0.02);
-    assertThat(standard(station, "n-100").concentration()).isEqualTo(new Quantity(100_000, "ug/L"));
-    assertThat(standard(station, "n-100").relativeUncertainty()).isEqualTo(0.015);
+    assertThat(concentration(station, "n-10").relativeUncertainty()).isEqualTo(0.02);
+    assertThat(concentration(station, "n-100").concentration())
+        .isEqualTo(new Quantity(100_000, "ug/L"));
+    assertThat(concentration(station, "n-100").relativeUncertainty()).isEqualTo(0.015);
     assertThat(standard(station, "salt").lot()).contains("17");
     assertThat(probe(station, "temp-1").electrode()).isEmpty();
     assertThat(probe(station, "temp-1").link())
@@ -230,10 +247,10 @@ class StationFileTest {
   @Test
   void analytesAndTheirStandardsNeedABasisOnlyWhereThereIsAChoice() {
     String text =
-        Fixture.changed("smallest.yaml", "analyte: nitrate\n    basis: as-N", "analyte: hydrogen")
+        Fixture.changed("smallest.yaml", "analyte: nitrate\n    basis: as-N", "analyte: sodium")
             .replace("5 mg/L, basis: as-N", "1 umol/L");
 
-    assertThat(standard(fixture.understood(text), "low").basis()).isEmpty();
+    assertThat(concentration(fixture.understood(text), "low").basis()).isEmpty();
   }
 
   private static Probe probe(Station station, String name) {
@@ -242,6 +259,11 @@ class StationFileTest {
 
   private static Electrode electrode(Station station, String name) {
     return probe(station, name).electrode().orElseThrow();
+  }
+
+  private static StandardSolution.Value.OfConcentration concentration(
+      Station station, String name) {
+    return (StandardSolution.Value.OfConcentration) standard(station, name).value();
   }
 
   private static StandardSolution standard(Station station, String name) {
