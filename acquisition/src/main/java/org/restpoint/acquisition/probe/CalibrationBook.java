@@ -112,10 +112,7 @@ final class CalibrationBook {
                 "standard %s: %s".formatted(standard.name(), reason.text()),
                 reason.remedy()));
     standardAgain = Optional.of(standard.name());
-    return event(
-        id,
-        time,
-        CalibrationOutcome.refused(round, refused));
+    return event(id, time, CalibrationOutcome.refused(round, refused));
   }
 
   private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
