@@ -59,7 +59,17 @@ final class InterferentsReader {
     }
   }
 
+  private void tellSign(String ion, Entry entry) {
+    measurand
+        .analyte()
+        .filter(analyte -> vocabulary.analytes().contains(ion))
+        .filter(analyte -> !vocabulary.sameSign(ion, analyte))
+        .ifPresent(
+            analyte -> entry.refuse("an ion whose charge has the sign of that of " + analyte, ion));
+  }
+
   private Optional<Interferent> read(String ion, Entry entry) {
+    tellSign(ion, entry);
     Optional<Section> section = entry.section(AN_INTERFERENT);
     if (section.isEmpty()) {
       return Optional.empty();

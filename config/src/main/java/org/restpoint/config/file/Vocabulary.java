@@ -16,9 +16,14 @@ import java.util.TreeSet;
  * @param basesByAnalyte the bases in use for each analyte, by the analyte's name
  * @param inPh the analytes that are measured in pH rather than as a concentration
  * @param buffers the pH buffers whose pH at each temperature is known
+ * @param anions the analytes whose charge is negative: only ions of one sign interfere with each
+ *     other
  */
 public record Vocabulary(
-    Map<String, Set<String>> basesByAnalyte, Set<String> inPh, Set<String> buffers) {
+    Map<String, Set<String>> basesByAnalyte,
+    Set<String> inPh,
+    Set<String> buffers,
+    Set<String> anions) {
 
   /**
    * Copies the names in alphabetical order, so that messages do not depend on the caller's map, and
@@ -31,22 +36,28 @@ public record Vocabulary(
     basesByAnalyte = Collections.unmodifiableMap(copy);
     inPh = Collections.unmodifiableSet(new TreeSet<>(inPh));
     buffers = Collections.unmodifiableSet(new TreeSet<>(buffers));
+    anions = Collections.unmodifiableSet(new TreeSet<>(anions));
     if (!basesByAnalyte.keySet().containsAll(inPh)) {
       throw new IllegalArgumentException("measured in pH, but no analyte: " + inPh);
     }
   }
 
   /**
-   * A vocabulary in which nothing is measured in pH.
+   * A vocabulary in which nothing is measured in pH and all ions are of one sign.
    *
    * @param basesByAnalyte the bases in use for each analyte, by the analyte's name
    */
   public Vocabulary(Map<String, Set<String>> basesByAnalyte) {
-    this(basesByAnalyte, Set.of(), Set.of());
+    this(basesByAnalyte, Set.of(), Set.of(), Set.of());
   }
 
   List<String> analytes() {
     return List.copyOf(basesByAnalyte.keySet());
+  }
+
+  /** Whether two analytes have charges of one sign. */
+  boolean sameSign(String one, String other) {
+    return anions.contains(one) == anions.contains(other);
   }
 
   List<String> basesOf(String analyte) {

@@ -27,7 +27,8 @@ record Fixture(Path folder) {
               "nitrite", Set.of("as-N", "as-ion"),
               "sodium", Set.of()),
           Set.of("hydrogen"),
-          Set.of("phthalate", "phosphate", "borate"));
+          Set.of("phthalate", "phosphate", "borate"),
+          Set.of("nitrate", "chloride", "fluoride", "nitrite"));
 
   static String example(String name) {
     try (var in = Fixture.class.getResourceAsStream("/stations/" + name)) {

@@ -180,7 +180,7 @@ class LabFileTest {
                 new Interferent.Level.Known(new Quantity(40, "mg/L"), 0.3),
                 Optional.empty()),
             new Interferent(
-                "ammonium",
+                "nitrite",
                 0.06,
                 new Interferent.Level.AtMost(new Quantity(5, "mg/L")),
                 Optional.of("as-N")));

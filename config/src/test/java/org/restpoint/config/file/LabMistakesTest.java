@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,7 +64,8 @@ class LabMistakesTest {
             compensation: { coefficient: 1 mV }
             activity: { sample: 0.1 }
             interferents:
-              ammonium: { at-most: 1 mg/L, selectivity: -1 }
+              nitrite: { at-most: 1 mg/L, selectivity: -1 }
+              sodium: { at-most: 1 mg/L, selectivity: 1 }
             calibrate: { standards: [n, b7], range: 0..10 mg/L }
         """;
     String ions = "one of ammonium, chloride, fluoride, nitrate, nitrite, sodium";
@@ -118,13 +120,15 @@ class LabMistakesTest {
                 + " found nothing",
             "probes.no3.activity.sample (line 38): expected an ionic strength in mol/L or mmol/L,"
                 + " e.g. 0.02 mol/L; found 0.1 (no unit)",
-            "probes.no3.interferents.ammonium.selectivity (line 40): expected a number above 0,"
+            "probes.no3.interferents.sodium (line 41): expected an ion whose charge has the sign of"
+                + " that of nitrate; found sodium",
+            "probes.no3.interferents.nitrite.selectivity (line 40): expected a number above 0,"
                 + " at most 1000000, e.g. 0.005; found -1",
-            "probes.no3.interferents.ammonium.basis (line 40): expected as-N or as-ion,"
-                + " as ammonium is given either way; found nothing",
-            "probes.no3.calibrate.standards[1] (line 41): expected a standard with concentration,"
+            "probes.no3.interferents.nitrite.basis (line 40): expected as-N or as-ion,"
+                + " as nitrite is given either way; found nothing",
+            "probes.no3.calibrate.standards[1] (line 42): expected a standard with concentration,"
                 + " as nitrate is not measured in pH; found b7 with pH",
-            "probes.no3.calibrate.range (line 41): expected a range above 0 mg/L,"
+            "probes.no3.calibrate.range (line 42): expected a range above 0 mg/L,"
                 + " at most 1000000 mg/L, the lower limit first; found 0..10 mg/L");
   }
 
@@ -151,7 +155,11 @@ class LabMistakesTest {
   @Test
   void whereNoBufferIsKnownAStandardSaysItsPh() throws IOException {
     Vocabulary noBuffers =
-        new Vocabulary(Fixture.VOCABULARY.basesByAnalyte(), Set.of("hydrogen"), Set.of());
+        new Vocabulary(
+            Fixture.VOCABULARY.basesByAnalyte(),
+            Set.of("hydrogen"),
+            Set.of(),
+            Fixture.VOCABULARY.anions());
 
     assertThat(problems(Fixture.example("lab.yaml"), noBuffers))
         .containsExactly(
@@ -193,7 +201,8 @@ class LabMistakesTest {
               ions.put(ion, Set.of());
               text.append("      " + ion + ": { selectivity: 1, at-most: 1 mmol/L }\n");
             });
-    return problems(text.toString(), new Vocabulary(ions));
+    Set<String> anions = new TreeSet<>(ions.keySet());
+    return problems(text.toString(), new Vocabulary(ions, Set.of(), Set.of(), anions));
   }
 
   private List<String> problems(String text, Vocabulary vocabulary) throws IOException {
@@ -206,7 +215,7 @@ class LabMistakesTest {
   @Test
   void whatIsMeasuredInPhMustBeAnAnalyte() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Vocabulary(Map.of(), Set.of("hydrogen"), Set.of()))
+        .isThrownBy(() -> new Vocabulary(Map.of(), Set.of("hydrogen"), Set.of(), Set.of()))
         .withMessage("measured in pH, but no analyte: [hydrogen]");
   }
 }

@@ -7,8 +7,9 @@ import java.util.Optional;
  * An ion that an electrode responds to.
  *
  * <p>Molar masses are sums of the abridged standard atomic weights of IUPAC (Prohaska et al., Pure
- * Appl. Chem. 94 (2022) 573, doi 10.1515/pac-2019-0603): H 1.008, N 14.007, O 15.999, F 18.998, Na
- * 22.990, Cl 35.45, K 39.098, Ca 40.078, Br 79.904, I 126.90 g/mol.
+ * Appl. Chem. 94 (2022) 573, doi 10.1515/pac-2019-0603): H 1.008, Li 6.94, C 12.011, N 14.007, O
+ * 15.999, F 18.998, Na 22.990, Mg 24.305, S 32.06, Cl 35.45, K 39.098, Ca 40.078, Br 79.904, I
+ * 126.90 g/mol.
  *
  * @param name what station files call it
  * @param formula its chemical formula
@@ -35,6 +36,12 @@ public record Analyte(
           new Analyte("bromide", "Br-", -1, 79.904, 0),
           new Analyte("iodide", "I-", -1, 126.90, 0),
           new Analyte("fluoride", "F-", -1, 18.998, 0),
+          new Analyte("perchlorate", "ClO4-", -1, 35.45 + 4 * O, 0),
+          new Analyte("hydroxide", "OH-", -1, O + H, 0),
+          new Analyte("hydrogen carbonate", "HCO3-", -1, H + 12.011 + 3 * O, 0),
+          new Analyte("sulfate", "SO42-", -2, 32.06 + 4 * O, 0),
+          new Analyte("lithium", "Li+", 1, 6.94, 0),
+          new Analyte("magnesium", "Mg2+", 2, 24.305, 0),
           new Analyte("hydrogen", "H+", 1, H, 0));
 
   public Analyte {
