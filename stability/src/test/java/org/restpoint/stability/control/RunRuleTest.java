@@ -128,11 +128,9 @@ class RunRuleTest {
 
   @Property(tries = 200)
   void turnedUpsideDownTheSamePatternsAreSeen(
-      @ForAll @Size(min = 1, max = 15) double @DoubleRange(min = -4, max = 4) [] values) {
-    double[] turned = new double[values.length];
-    for (int i = 0; i < values.length; i++) {
-      turned[i] = -values[i];
-    }
-    assertThat(seen(turned)).isEqualTo(seen(values));
+      @ForAll @Size(min = 1, max = 15) List<@DoubleRange(min = -4, max = 4) Double> values) {
+    double[] drawn = values.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] turned = values.stream().mapToDouble(value -> -value).toArray();
+    assertThat(seen(turned)).isEqualTo(seen(drawn));
   }
 }
