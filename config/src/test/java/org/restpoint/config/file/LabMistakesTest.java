@@ -120,12 +120,12 @@ class LabMistakesTest {
                 + " found nothing",
             "probes.no3.activity.sample (line 38): expected an ionic strength in mol/L or mmol/L,"
                 + " e.g. 0.02 mol/L; found 0.1 (no unit)",
-            "probes.no3.interferents.sodium (line 41): expected an ion whose charge has the sign of"
-                + " that of nitrate; found sodium",
             "probes.no3.interferents.nitrite.selectivity (line 40): expected a number above 0,"
                 + " at most 1000000, e.g. 0.005; found -1",
             "probes.no3.interferents.nitrite.basis (line 40): expected as-N or as-ion,"
                 + " as nitrite is given either way; found nothing",
+            "probes.no3.interferents.sodium (line 41): expected an ion whose charge has the sign of"
+                + " that of nitrate; found sodium",
             "probes.no3.calibrate.standards[1] (line 42): expected a standard with concentration,"
                 + " as nitrate is not measured in pH; found b7 with pH",
             "probes.no3.calibrate.range (line 42): expected a range above 0 mg/L,"

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.restpoint.stability.calibration.CalibrationLine;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.electrode.Nernst;
 import org.restpoint.stability.fault.Finding.Answering;
 import org.restpoint.stability.fault.Finding.Faulty;
@@ -84,7 +84,7 @@ public record FaultFinder(int charge, double celsius) {
    * @param readings each solution once or more, in any order
    * @param lastLine the last accepted line of the same electrode, if there is one
    */
-  public Finding find(List<FaultReading> readings, Optional<CalibrationLine> lastLine) {
+  public Finding find(List<FaultReading> readings, Optional<ResponseCurve> lastLine) {
     List<FaultReading> sorted = new ArrayList<>(readings);
     sorted.sort(
         Comparator.comparingDouble(

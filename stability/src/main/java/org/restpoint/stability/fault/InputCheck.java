@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.restpoint.stability.calibration.CalibrationLine;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.fault.Finding.Faulty;
 
 /**
@@ -63,7 +63,7 @@ record InputCheck(List<FaultReading> readings, OptionalDouble slopePercent) {
    *
    * @param expectedMillivolts how far apart the known solutions are for an ideal electrode
    */
-  Optional<Finding> shorted(double expectedMillivolts, Optional<CalibrationLine> lastLine) {
+  Optional<Finding> shorted(double expectedMillivolts, Optional<ResponseCurve> lastLine) {
     boolean atZero =
         readings.stream().allMatch(r -> Math.abs(r.millivolts()) <= FaultFinder.ZERO_MILLIVOLTS);
     if (!atZero || readings.isEmpty()) {
@@ -93,7 +93,7 @@ record InputCheck(List<FaultReading> readings, OptionalDouble slopePercent) {
                 expectedMillivolts));
   }
 
-  private Optional<String> impossible(CalibrationLine line) {
+  private Optional<String> impossible(ResponseCurve line) {
     FaultReading first = readings.get(0);
     double decades =
         (first.millivolts() - line.offsetMillivolts()) / line.slopeMillivoltsPerDecade();

@@ -1,6 +1,7 @@
 package org.restpoint.stability.health;
 
 import java.util.Arrays;
+import org.restpoint.stability.fit.StudentT;
 
 /**
  * The test for a trend of y in x that asks nothing of the shape of either.
@@ -77,7 +78,7 @@ public record MannKendall(int points, long s, double variance, double chance) {
   }
 
   private static double byNormal(long s, double variance) {
-    return NormalTail.twoSided(Math.abs(z(s, variance)));
+    return 2 * StudentT.normal().upperTail(Math.abs(z(s, variance)));
   }
 
   /**

@@ -2,6 +2,7 @@ package org.restpoint.stability.health;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.restpoint.stability.fit.StudentT;
 
 /**
  * A straight line that a third of the points may spoil without moving it.
@@ -56,7 +57,8 @@ public record TheilSen(double slope, double intercept, Optional<Interval> interv
     for (int i = 0; i < n; i++) {
       rests[i] = y[i] - slope * x[i];
     }
-    double reach = NormalTail.quantile(1 - confidence) * Math.sqrt(MannKendall.of(x, y).variance());
+    double reach =
+        StudentT.normal().coverageFactor(confidence) * Math.sqrt(MannKendall.of(x, y).variance());
     int off = (int) Math.floor((pairs - reach) / 2);
     Optional<Interval> interval =
         off < 1

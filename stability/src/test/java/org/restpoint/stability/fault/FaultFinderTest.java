@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.restpoint.stability.Published;
-import org.restpoint.stability.calibration.CalibrationLine;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.fault.Finding.Answering;
 import org.restpoint.stability.fault.Finding.Faulty;
 import org.restpoint.stability.fault.Finding.Untold;
@@ -121,8 +121,8 @@ class FaultFinderTest {
     FaultReading unknown =
         new FaultReading(
             "tile", OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.empty());
-    CalibrationLine high = new CalibrationLine(180, -57, 25, 0, 0, 0);
-    CalibrationLine near = new CalibrationLine(40, -57, 25, 0, 0, 0);
+    ResponseCurve high = ResponseCurve.straight(180, -57, 25);
+    ResponseCurve near = ResponseCurve.straight(40, -57, 25);
     assertThat(
             reason(Fault.SHORTED_INPUT, NITRATE.find(List.of(unknown), Optional.of(high))).text())
         .isEqualTo(
