@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.acquisition.records.BudgetWriter;
 import org.restpoint.acquisition.records.RecordWriter;
 import org.restpoint.acquisition.service.PrivateFolder;
 import org.restpoint.adapters.journal.JournalReader;
@@ -28,6 +29,7 @@ final class RecordsCommand implements Callable<Integer> {
   /** What can be asked for. */
   enum Of {
     results,
+    budgets,
     calibrations,
     notices,
     readings,
@@ -37,7 +39,8 @@ final class RecordsCommand implements Callable<Integer> {
   /** How it is written. */
   enum As {
     csv,
-    jsonl
+    jsonl,
+    text
   }
 
   @Mixin private StationArgument station = new StationArgument();
@@ -47,7 +50,9 @@ final class RecordsCommand implements Callable<Integer> {
 
   @Option(
       names = "--as",
-      description = "${COMPLETION-CANDIDATES} (default: jsonl for instructions, csv for all else)")
+      description =
+          "${COMPLETION-CANDIDATES} (default: jsonl for instructions, text for budgets, csv for all"
+              + " else); text is for budgets alone, which have no jsonl")
   private @Nullable As as;
 
   @Option(names = "--from", paramLabel = "TIME", description = "the earliest time, ISO 8601 UTC")
@@ -68,7 +73,11 @@ final class RecordsCommand implements Callable<Integer> {
             Optional.ofNullable(from),
             Optional.ofNullable(to),
             OptionalInt.empty());
-    As form = Optional.ofNullable(as).orElse(of == Of.instructions ? As.jsonl : As.csv);
+    As form = Optional.ofNullable(as).orElseGet(this::usual);
+    if ((form == As.text) != (of == Of.budgets) && form != As.csv) {
+      throw new CommandException(
+          ExitStatus.USAGE, "--of %s cannot be written --as %s".formatted(of, form));
+    }
     Writer out = StandardOutput.buffered();
     try (JournalReader journal =
         new JournalReader(new JournalSettings(read.journal(), PrivateFolder.path()))) {
@@ -77,6 +86,7 @@ final class RecordsCommand implements Callable<Integer> {
       boolean csv = form == As.csv;
       switch (of) {
         case results -> writer.entries("result", span, csv);
+        case budgets -> new BudgetWriter(journal, out).write(span, csv);
         case calibrations -> writer.entries("calibration", span, csv);
         case notices -> writer.entries("notice", span, csv);
         case readings -> writer.readings(span, csv);
@@ -85,5 +95,13 @@ final class RecordsCommand implements Callable<Integer> {
     }
     out.flush();
     return ExitStatus.DONE;
+  }
+
+  private As usual() {
+    return switch (of) {
+      case instructions -> As.jsonl;
+      case budgets -> As.text;
+      default -> As.csv;
+    };
   }
 }

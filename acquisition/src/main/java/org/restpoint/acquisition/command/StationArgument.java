@@ -5,7 +5,6 @@ import java.util.List;
 import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.config.file.Problem;
 import org.restpoint.config.file.StationFile;
-import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Station;
 import picocli.CommandLine.Parameters;
 
@@ -25,7 +24,7 @@ final class StationArgument {
   }
 
   static Station read(Path file) {
-    StationFile.Outcome outcome = StationFile.read(file, new Vocabulary(StationTerms.vocabulary()));
+    StationFile.Outcome outcome = StationFile.read(file, StationTerms.vocabulary());
     if (outcome instanceof StationFile.Outcome.Understood understood) {
       return understood.station();
     }

@@ -16,7 +16,6 @@ import org.restpoint.adapters.mqtt.BrokerAddress;
 import org.restpoint.adapters.mqtt.BrokerException;
 import org.restpoint.adapters.simulated.SimulatedLink;
 import org.restpoint.config.file.StationFile;
-import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Station;
@@ -104,7 +103,7 @@ public record Demo(Path folder, int port, double speed, Instant start) {
   private record Played(List<Finding> findings, List<String> surprises) {}
 
   private static Station station(Path file) {
-    StationFile.Outcome outcome = StationFile.read(file, new Vocabulary(StationTerms.vocabulary()));
+    StationFile.Outcome outcome = StationFile.read(file, StationTerms.vocabulary());
     if (outcome instanceof StationFile.Outcome.Understood understood) {
       return understood.station();
     }

@@ -25,9 +25,11 @@ import org.restpoint.stability.calibration.Reason;
  * @param offsetMillivolts potential at 1 mol/L
  * @param slopeStandardError standard error of the slope, mV/decade
  * @param residualMillivolts residual standard deviation, from three standards on
- * @param detectionLimit not known yet; absent
+ * @param detectionLimit where the prolonged line crosses the level that the potential tends to;
+ *     absent for a straight line
  * @param referenceCelsius the temperature the slope belongs to
  * @param flags codes that say what to be careful about
+ * @param remarks the flags that have more to say, in words
  */
 public record Calibration(
     String id,
@@ -44,9 +46,10 @@ public record Calibration(
     OptionalDouble offsetMillivolts,
     OptionalDouble slopeStandardError,
     OptionalDouble residualMillivolts,
-    OptionalDouble detectionLimit,
+    Optional<Limit> detectionLimit,
     OptionalDouble referenceCelsius,
-    List<String> flags)
+    List<String> flags,
+    List<Reason> remarks)
     implements Event {
 
   /** Whether a calibration is in force. */
@@ -70,7 +73,8 @@ public record Calibration(
    * @param millivoltsUncertainty standard uncertainty of the potential (k = 1)
    * @param celsius its temperature
    * @param time when it came to rest
-   * @param residualMillivolts the potential minus the line's, where there is a line
+   * @param residualMillivolts the potential minus the curve's, where there is a curve
+   * @param leverage how far the curve follows this standard alone, 0 to 1
    */
   public record Point(
       String standard,
@@ -81,5 +85,16 @@ public record Calibration(
       double millivoltsUncertainty,
       double celsius,
       Instant time,
-      OptionalDouble residualMillivolts) {}
+      OptionalDouble residualMillivolts,
+      OptionalDouble leverage) {}
+
+  /**
+   * A limit of detection.
+   *
+   * @param value the concentration
+   * @param unit its UCUM unit
+   * @param basis {@code as-N} or {@code as-ion}
+   * @param uncertainty its standard uncertainty (k = 1) in the same unit
+   */
+  public record Limit(double value, String unit, String basis, double uncertainty) {}
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.uncertainty.BudgetLine;
 
 /**
  * What came of reading a probe once.
@@ -30,6 +31,8 @@ import org.restpoint.stability.calibration.Reason;
  * @param calibration the calibration it rests on
  * @param concentration the concentration of the solution the electrode stood in
  * @param reported the same for what was asked
+ * @param budget where the uncertainty of the concentration comes from, source by source
+ * @param interference what other ions do to it, where the station file names some
  * @param verification what was expected, when a known solution was read to check the calibration
  * @param sample the sample's record as it was given
  * @param quality the quality flag: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing (IOC
@@ -58,6 +61,8 @@ public record Result(
     Optional<CalibrationUsed> calibration,
     Optional<Amount> concentration,
     Optional<Reported> reported,
+    Optional<List<BudgetLine>> budget,
+    Optional<List<Interference>> interference,
     Optional<Verification> verification,
     Optional<ObjectNode> sample,
     int quality,
@@ -138,13 +143,30 @@ public record Result(
       String kind) {}
 
   /**
+   * What another ion does to a result.
+   *
+   * @param ion its name
+   * @param bias by how much it makes the result too high, in the unit of the concentration; below
+   *     zero where too low
+   * @param biasPercent the same as a percentage of the result
+   * @param corrected whether the result is corrected for it
+   */
+  public record Interference(
+      String ion, double bias, OptionalDouble biasPercent, boolean corrected) {}
+
+  /**
    * A known solution read to check the calibration.
    *
    * @param role {@code check-standard}
    * @param standard the standard's name
    * @param expected its concentration, in the unit of the result
-   * @param recoveryPercent found over expected, %
+   * @param difference found less expected, in the unit of the result
+   * @param recoveryPercent found over expected, %; absent for pH
    */
   public record Verification(
-      String role, String standard, double expected, OptionalDouble recoveryPercent) {}
+      String role,
+      String standard,
+      double expected,
+      double difference,
+      OptionalDouble recoveryPercent) {}
 }

@@ -3,14 +3,12 @@ package org.restpoint.acquisition.probe;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.stability.calibration.CalibrationOutcome;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
-import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
@@ -58,7 +56,11 @@ final class CalibrationBook {
   /** Whether the station file still means the same solution by the point's standard. */
   private boolean isStillDefined(StandardPoint point) {
     Standard standard = settings.standards().get(point.standard());
-    return standard != null && standard.molesPerLitre() == point.molesPerLitre();
+    return standard != null
+        && standard
+            .at(point.celsius())
+            .filter(portion -> portion.molesPerLitre() == point.molesPerLitre())
+            .isPresent();
   }
 
   Optional<InForce> inForce() {
@@ -93,8 +95,7 @@ final class CalibrationBook {
         inForce
             .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
             .map(InForce::curve);
-    CalibrationOutcome outcome =
-        new Calibrator(settings.analyte().charge(), settings.slopeLimits()).judge(round, lastSlope);
+    CalibrationOutcome outcome = settings.calibrator().judge(round, lastSlope);
     refused = outcome.reasons();
     standardAgain = outcome.accepted() ? Optional.empty() : Optional.of(point.standard());
     if (outcome.accepted()) {
@@ -136,61 +137,6 @@ final class CalibrationBook {
   }
 
   private Calibration event(String id, Instant time, CalibrationOutcome outcome) {
-    Optional<ResponseCurve> line = outcome.curve();
-    List<String> flags = new ArrayList<>();
-    if (line.isPresent() && outcome.basis() != SlopeBasis.FITTED) {
-      flags.add("one-point");
-    }
-    if (line.isPresent() && outcome.basis() == SlopeBasis.IDEAL) {
-      flags.add("ideal-slope");
-    }
-    return new Calibration(
-        id,
-        1,
-        settings.station(),
-        settings.probe(),
-        time,
-        outcome.accepted() ? Calibration.Verdict.ACCEPTED : Calibration.Verdict.REFUSED,
-        outcome.reasons(),
-        outcome.points().stream().map(point -> point(point, line)).toList(),
-        line.map(drawn -> outcome.basis().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
-        number(line.map(ResponseCurve::slopeMillivoltsPerDecade)),
-        number(line.map(drawn -> drawn.slopePercent(settings.analyte().charge()))),
-        number(line.map(ResponseCurve::offsetMillivolts)),
-        number(line.map(drawn -> drawn.slopeStandardUncertainty())),
-        outcome.residualMillivolts(),
-        OptionalDouble.empty(),
-        number(line.map(ResponseCurve::referenceCelsius)),
-        flags);
-  }
-
-  private Calibration.Point point(StandardPoint point, Optional<ResponseCurve> line) {
-    Standard standard = standard(point);
-    return new Calibration.Point(
-        point.standard(),
-        standard.concentration().value(),
-        standard.concentration().unit().code(),
-        standard.concentration().basis().code(),
-        point.millivolts(),
-        point.standardUncertaintyMillivolts(),
-        point.celsius(),
-        point.time(),
-        number(
-            line.map(
-                drawn ->
-                    point.millivolts()
-                        - drawn.millivoltsAt(point.molesPerLitre(), point.celsius()))));
-  }
-
-  private Standard standard(StandardPoint point) {
-    Standard standard = settings.standards().get(point.standard());
-    if (standard == null) {
-      throw new IllegalStateException("a point of an unknown standard: " + point.standard());
-    }
-    return standard;
-  }
-
-  private static OptionalDouble number(Optional<Double> value) {
-    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    return new CalibrationEvent(settings, outcome).of(id, time);
   }
 }

@@ -3,10 +3,8 @@ package org.restpoint.acquisition.probe;
 import java.util.Map;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Routine;
-import org.restpoint.stability.calibration.SlopeLimits;
+import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.chemistry.Analyte;
-import org.restpoint.stability.chemistry.Basis;
-import org.restpoint.stability.chemistry.ConcentrationUnit;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
 
@@ -16,12 +14,12 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param station the station's name
  * @param probe the probe's name
  * @param analyte the ion
- * @param basis the basis of its results
- * @param unit the unit of its results
+ * @param amounts what its results are counted in, and between which values
  * @param rule when its potential is at rest
  * @param limits when that may be decided
  * @param standards its standards by name, in the order they are read
- * @param slopeLimits the slopes that are accepted
+ * @param calibrator how its response curve is drawn and judged
+ * @param matrix what else is in its samples and standards
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
  */
@@ -29,11 +27,17 @@ public record ProbeSettings(
     String station,
     String probe,
     Analyte analyte,
-    Basis basis,
-    ConcentrationUnit unit,
+    Amounts amounts,
     RestRule rule,
     SettleLimits limits,
     Map<String, Standard> standards,
-    SlopeLimits slopeLimits,
+    Calibrator calibrator,
+    Matrix matrix,
     Calibrate calibrate,
-    Routine routine) {}
+    Routine routine) {
+
+  /** What its results are counted in. */
+  public Scale scale() {
+    return amounts.scale();
+  }
+}

@@ -17,6 +17,7 @@ final class Reckoning {
 
   private final Ids ids;
   private final CalibrationBook calibrations;
+  private final Matrix matrix;
   private final ResultMaker results;
   private final Doorman doorman;
   private int samplesSinceStandard;
@@ -25,6 +26,7 @@ final class Reckoning {
       ProbeSettings settings, CalibrationBook calibrations, Doorman doorman, ProbeMemory memory) {
     this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
     this.calibrations = calibrations;
+    this.matrix = settings.matrix();
     this.results = new ResultMaker(settings);
     this.doorman = doorman;
     this.samplesSinceStandard = memory.samplesSinceStandard();
@@ -69,18 +71,31 @@ final class Reckoning {
     if (trouble.isPresent()) {
       return calibrations.failed(id, time, standard, trouble.get());
     }
+    double celsius = ((Temperature.Known) attempt.temperature()).celsius();
+    Optional<Standard.Portion> portion = standard.at(celsius);
+    if (portion.isEmpty()) {
+      return calibrations.failed(id, time, standard, notKnownAt(celsius));
+    }
     samplesSinceStandard = 0;
+    double molesPerLitre = portion.get().molesPerLitre();
     return calibrations.settled(
         id,
         new StandardPoint(
             standard.name(),
-            standard.molesPerLitre(),
-            standard.relativeUncertainty(),
-            1,
+            molesPerLitre,
+            portion.get().relativeUncertainty(),
+            matrix.coefficientOfStandard(molesPerLitre, celsius),
             rest.millivolts(),
             rest.standardUncertaintyMillivolts(),
-            ((Temperature.Known) attempt.temperature()).celsius(),
+            celsius,
             time));
+  }
+
+  private static Reason notKnownAt(double celsius) {
+    return new Reason(
+        "standard-temperature",
+        "nobody says what it holds at %s °C".formatted(Words.number(celsius)),
+        "Bring it to a temperature that its table has, usually 25 °C.");
   }
 
   private Event sample(String id, Instant time, Attempt attempt) {

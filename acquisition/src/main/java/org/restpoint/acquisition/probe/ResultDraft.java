@@ -8,12 +8,14 @@ import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
+import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Verification;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.RestingPotential;
 import org.restpoint.stability.rest.Settling;
+import org.restpoint.stability.uncertainty.BudgetLine;
 
 /** A result while it is put together: without a word it is an unsettled one with no number. */
 final class ResultDraft {
@@ -30,6 +32,8 @@ final class ResultDraft {
   private OptionalDouble celsius = OptionalDouble.empty();
   private Optional<CalibrationUsed> calibration = Optional.empty();
   private Optional<Amount> amount = Optional.empty();
+  private Optional<List<BudgetLine>> budget = Optional.empty();
+  private Optional<List<Interference>> interference = Optional.empty();
   private Optional<Verification> verification = Optional.empty();
   private int quality;
   private List<String> flags = List.of();
@@ -75,8 +79,10 @@ final class ResultDraft {
     return this;
   }
 
-  ResultDraft amount(Amount found) {
+  ResultDraft amount(Amount found, List<BudgetLine> sources, List<Interference> others) {
     amount = Optional.of(found);
+    budget = Optional.of(sources);
+    interference = others.isEmpty() ? Optional.empty() : Optional.of(others);
     return this;
   }
 
@@ -115,6 +121,8 @@ final class ResultDraft {
         calibration,
         amount,
         amount.map(ResultMaker::reported),
+        budget,
+        interference,
         verification,
         sample,
         quality,

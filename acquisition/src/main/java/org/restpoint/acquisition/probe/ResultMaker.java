@@ -6,10 +6,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
+import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Reported;
 import org.restpoint.acquisition.event.Result.Verification;
@@ -17,15 +17,11 @@ import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.RestedSample;
-import org.restpoint.stability.chemistry.Concentration;
 import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.RestingPotential;
 
 /** Builds a result from what was read; every path to a number, or to none, goes through here. */
 final class ResultMaker {
-
-  /** Coverage factor of every published uncertainty (JCGM 100:2008, 6.2.1). */
-  private static final int COVERAGE = 2;
 
   private static final int PASS = 1;
   private static final int SUSPECT = 3;
@@ -36,20 +32,9 @@ final class ResultMaker {
    * Beyond these no solution lies: saturated nitrate is near 10 mol/L, and the detection limits of
    * membranes end far above 1e-12 mol/L. A potential out there is an open input or another fault.
    */
-  private static final double LOWEST_LOG_CONCENTRATION = -12;
+  private static final double LOWEST_LOG_ACTIVITY = -12;
 
-  private static final double HIGHEST_LOG_CONCENTRATION = 1.5;
-
-  /**
-   * Customary limits for a continuing calibration check: a known solution is found to within 10 %.
-   * Common practice of laboratories; methods set their own.
-   */
-  private static final double LOWEST_RECOVERY_PERCENT = 90;
-
-  private static final double HIGHEST_RECOVERY_PERCENT = 110;
-
-  /** Keeps a recovery of exactly a limit within it, whatever the rounding of the last bits. */
-  private static final double ROUNDING_PERCENT = 1e-9;
+  private static final double HIGHEST_LOG_ACTIVITY = 1.5;
 
   private final ProbeSettings settings;
 
@@ -71,36 +56,58 @@ final class ResultMaker {
     Temperature.Known known = (Temperature.Known) temperature;
     RestingPotential rest = attempt.settling().potential();
     InForce calibration = inForce.get();
-    ReadBack read =
-        calibration
-            .curve()
-            .read(
+    RestedSample sample =
+        settings
+            .matrix()
+            .of(
                 RestedSample.of(
                     rest.millivolts(),
                     rest.standardUncertaintyMillivolts(),
                     known.celsius(),
                     known.standardUncertaintyKelvin()));
-    if (!(read.log10ApparentActivity() >= LOWEST_LOG_CONCENTRATION
-        && read.log10ApparentActivity() <= HIGHEST_LOG_CONCENTRATION)) {
+    ReadBack read = calibration.curve().read(sample);
+    if (!(read.log10ApparentActivity() >= LOWEST_LOG_ACTIVITY
+        && read.log10ApparentActivity() <= HIGHEST_LOG_ACTIVITY)) {
       return refusedAtRest(id, time, attempt, beyondAnySolution(rest.millivolts()));
     }
+    Optional<Amounts.Told> told = settings.amounts().of(calibration.curve(), sample);
+    if (told.isEmpty()) {
+      return refusedAtRest(id, time, attempt, nothingLeft());
+    }
+    Amount amount = told.get().amount();
+    List<Interference> interference =
+        settings.matrix().interference(settings.scale(), read, sample);
+    Optional<Verification> verification =
+        attempt.purpose() instanceof Purpose.OfCheck check
+            ? Checks.of(check.standard(), known.celsius(), settings.scale(), amount)
+            : Optional.empty();
     List<String> all = new ArrayList<>(flags);
     if (known.stale()) {
       all.add("temperature-stale");
     }
+    if (differsInTemperature(calibration, known)) {
+      all.add("temperature-differs");
+    }
     all.addAll(rangeFlags(calibration, read.molesPerLitre()));
-    Amount amount = amount(read);
-    Optional<Verification> verification = verification(attempt.purpose(), amount);
-    if (verification.filter(ResultMaker::isOff).isPresent()) {
+    if (!amount.relation().equals("=")) {
+      all.add(amount.relation().equals("<") ? "below-range" : "above-range");
+    }
+    if (verification.filter(Checks::isOff).isPresent()) {
       all.add("check-off");
     }
+    all.addAll(settings.matrix().flags(sample, interference, amount));
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
-        .amount(amount)
+        .amount(amount, told.get().budget(), interference)
         .verification(verification)
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();
+  }
+
+  private boolean differsInTemperature(InForce calibration, Temperature.Known sample) {
+    double difference = Math.abs(sample.celsius() - calibration.curve().referenceCelsius());
+    return difference > settings.calibrate().temperatureWithinKelvin();
   }
 
   /** A wait that was given up. */
@@ -180,6 +187,15 @@ final class ResultMaker {
             + " shorted input reads like this.");
   }
 
+  private static Reason nothingLeft() {
+    return new Reason(
+        "nothing-left",
+        "the interfering ions named in the station file explain all of the potential; nothing is"
+            + " left of the ion",
+        "Look whether their concentrations and selectivities under interferents are those of this"
+            + " sample.");
+  }
+
   private List<String> rangeFlags(InForce calibration, double molesPerLitre) {
     List<String> flags = new ArrayList<>();
     if (calibration.lowestMolesPerLitre().isPresent()
@@ -202,44 +218,6 @@ final class ResultMaker {
         calibration.curve().referenceCelsius(),
         calibration.residualMillivolts(),
         Math.max(0, Duration.between(calibration.since(), time).toMillis() / 1e3));
-  }
-
-  private Amount amount(ReadBack read) {
-    Concentration concentration =
-        Concentration.ofMolesPerLitre(
-            read.molesPerLitre(), settings.analyte(), settings.unit(), settings.basis());
-    return new Amount(
-        concentration.value(),
-        settings.unit().code(),
-        settings.basis().code(),
-        COVERAGE * read.relativeStandardUncertainty() * concentration.value(),
-        COVERAGE,
-        "=");
-  }
-
-  private Optional<Verification> verification(Purpose purpose, Amount amount) {
-    if (!(purpose instanceof Purpose.OfCheck check)) {
-      return Optional.empty();
-    }
-    double expected =
-        Concentration.ofMolesPerLitre(
-                check.standard().molesPerLitre(),
-                settings.analyte(),
-                settings.unit(),
-                settings.basis())
-            .value();
-    return Optional.of(
-        new Verification(
-            "check-standard",
-            check.standard().name(),
-            expected,
-            OptionalDouble.of(100 * amount.value() / expected)));
-  }
-
-  private static boolean isOff(Verification verification) {
-    double recovery = verification.recoveryPercent().orElse(0);
-    return recovery < LOWEST_RECOVERY_PERCENT - ROUNDING_PERCENT
-        || recovery > HIGHEST_RECOVERY_PERCENT + ROUNDING_PERCENT;
   }
 
   private ResultDraft draft(String id, Instant time, Attempt attempt) {

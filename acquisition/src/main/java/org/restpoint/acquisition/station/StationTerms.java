@@ -9,14 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.restpoint.acquisition.probe.ProbeSettings;
-import org.restpoint.acquisition.probe.Standard;
+import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Settle;
-import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
-import org.restpoint.stability.calibration.SlopeLimits;
+import org.restpoint.stability.buffer.PhBuffer;
 import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
 import org.restpoint.stability.chemistry.Concentration;
@@ -28,10 +27,18 @@ import org.restpoint.stability.rest.SettleLimits;
 /** Translates the words of a station file into the terms of the science. */
 public final class StationTerms {
 
+  /** The analyte that is measured in pH. */
+  private static final String HYDROGEN = "hydrogen";
+
   private StationTerms() {}
 
-  /** The analytes a station file may name, each with the bases it may be given on. */
-  public static Map<String, Set<String>> vocabulary() {
+  /** Whether an electrode is measured in pH. */
+  static boolean isInPh(Electrode electrode) {
+    return electrode.analyte().equals(HYDROGEN);
+  }
+
+  /** The analytes and buffers that a station file may name. */
+  public static Vocabulary vocabulary() {
     Map<String, Set<String>> bases = new LinkedHashMap<>();
     for (Analyte analyte : Analyte.known()) {
       bases.put(
@@ -40,7 +47,14 @@ public final class StationTerms {
               .map(Basis::code)
               .collect(Collectors.toCollection(LinkedHashSet::new)));
     }
-    return bases;
+    return new Vocabulary(
+        bases,
+        Set.of(HYDROGEN),
+        PhBuffer.known().stream().map(PhBuffer::name).collect(Collectors.toSet()),
+        Analyte.known().stream()
+            .filter(analyte -> analyte.charge() < 0)
+            .map(Analyte::name)
+            .collect(Collectors.toSet()));
   }
 
   /** The electrodes of a station. */
@@ -53,22 +67,17 @@ public final class StationTerms {
   }
 
   private static ProbeSettings settings(Station station, Probe probe, Electrode electrode) {
-    Analyte analyte = analyte(electrode);
-    Map<String, Standard> standards = new LinkedHashMap<>();
-    for (String name : electrode.calibrate().standards()) {
-      standards.put(name, standard(station, name, analyte));
-    }
+    ElectrodeTerms terms = new ElectrodeTerms(station, electrode);
     return new ProbeSettings(
         station.name(),
         probe.name(),
-        analyte,
-        basis(electrode.basis()),
-        ConcentrationUnit.ofCode(electrode.unit()).orElseThrow(),
+        terms.analyte(),
+        terms.amounts(),
         rule(electrode.settle().rule()),
         new SettleLimits(electrode.settle().notBefore(), electrode.settle().giveUpAfter()),
-        standards,
-        new SlopeLimits(
-            electrode.calibrate().slopePercentLow(), electrode.calibrate().slopePercentHigh()),
+        terms.standards(),
+        terms.calibrator(),
+        terms.matrix(),
         electrode.calibrate(),
         electrode.routine());
   }
@@ -76,24 +85,6 @@ public final class StationTerms {
   private static RestRule rule(Settle.Rule rule) {
     Settle.Rule.Consecutive consecutive = (Settle.Rule.Consecutive) rule;
     return new ConsecutiveRule(consecutive.readings(), consecutive.withinMillivolts());
-  }
-
-  private static Standard standard(Station station, String name, Analyte analyte) {
-    StandardSolution solution = station.standards().get(name);
-    if (solution == null) {
-      throw new IllegalArgumentException("a checked station names only standards it defines");
-    }
-    if (!(solution.value() instanceof StandardSolution.Value.OfConcentration given)) {
-      throw new IllegalArgumentException(
-          "no analyte is measured in pH, so a checked station uses only concentrations");
-    }
-    Concentration concentration = concentration(given.concentration(), basis(given.basis()));
-    return new Standard(
-        name,
-        concentration,
-        concentration.molesPerLitre(analyte),
-        given.relativeUncertainty(),
-        solution.expires());
   }
 
   /** The analyte of an electrode in a checked station file. */
@@ -106,12 +97,12 @@ public final class StationTerms {
     return concentration(quantity, basis(electrode.basis())).molesPerLitre(analyte(electrode));
   }
 
-  private static Concentration concentration(Quantity quantity, Basis basis) {
+  static Concentration concentration(Quantity quantity, Basis basis) {
     return new Concentration(
         quantity.value(), ConcentrationUnit.ofCode(quantity.unit()).orElseThrow(), basis);
   }
 
-  private static Basis basis(Optional<String> code) {
+  static Basis basis(Optional<String> code) {
     return code.flatMap(Basis::ofCode).orElse(Basis.AS_ION);
   }
 }

@@ -12,7 +12,6 @@ import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.adapters.journal.Journal;
 import org.restpoint.adapters.journal.JournalSettings;
 import org.restpoint.config.file.StationFile;
-import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Broker;
 
 class DemoFolderTest {
@@ -23,8 +22,7 @@ class DemoFolderTest {
   void aFolderThatIsNotThereIsMadeAndItsStationFileIsUnderstood() {
     Path station = prepared(parent.resolve("a/b"), 1884);
 
-    StationFile.Outcome outcome =
-        StationFile.read(station, new Vocabulary(StationTerms.vocabulary()));
+    StationFile.Outcome outcome = StationFile.read(station, StationTerms.vocabulary());
     assertThat(outcome)
         .isInstanceOfSatisfying(
             StationFile.Outcome.Understood.class,

@@ -14,10 +14,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
+import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Reported;
 import org.restpoint.acquisition.event.Result.Verification;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.uncertainty.BudgetLine;
 
 class EventJsonTest {
 
@@ -49,7 +51,26 @@ class EventJsonTest {
             new CalibrationUsed("c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5)),
         Optional.of(new Amount(11.3, "mg/L", "as-N", 0.4, 2, "=")),
         Optional.of(new Reported(11.3, "mg/L", "as-N", 0.4, 2, "=", "solution as measured")),
-        Optional.of(new Verification("check-standard", "mid", 20, OptionalDouble.of(56.5))),
+        Optional.of(
+            List.of(
+                new BudgetLine(
+                    "potential at rest",
+                    OptionalDouble.of(213.4),
+                    OptionalDouble.of(0.06),
+                    Optional.of("mV"),
+                    OptionalDouble.of(-0.45),
+                    0.027,
+                    1.8),
+                new BudgetLine(
+                    "calibration line",
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    0.2,
+                    98.2))),
+        Optional.of(List.of(new Interference("chloride", 0.05, OptionalDouble.of(0.4), true))),
+        Optional.of(new Verification("check-standard", "mid", 20, -8.7, OptionalDouble.of(56.5))),
         Optional.of(sample),
         3,
         List.of("check-off"),
@@ -80,6 +101,8 @@ class EventJsonTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         9,
         List.of("no-readings"),
         List.of(REASON),
@@ -97,16 +120,26 @@ class EventJsonTest {
         List.of(REASON),
         List.of(
             new Calibration.Point(
-                "low", 5, "mg/L", "as-N", 400.1, 0.06, 22, TIME, OptionalDouble.of(-0.02))),
+                "low",
+                5,
+                "mg/L",
+                "as-N",
+                400.1,
+                0.06,
+                22,
+                TIME,
+                OptionalDouble.of(-0.02),
+                OptionalDouble.of(0.7))),
         Optional.of("fitted"),
         OptionalDouble.of(-40.1),
         OptionalDouble.of(68.2),
         OptionalDouble.of(250),
         OptionalDouble.of(0.4),
         OptionalDouble.empty(),
-        OptionalDouble.empty(),
+        Optional.of(new Calibration.Limit(0.3, "mg/L", "as-N", 0.05)),
         OptionalDouble.of(22),
-        List.of());
+        List.of("standards-scatter"),
+        List.of(new Reason("standards-scatter", "they scatter", "look for the one that is off")));
   }
 
   static List<Event> events() {

@@ -16,7 +16,6 @@ import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.State;
 import org.restpoint.acquisition.instruction.InstructionReader;
-import org.restpoint.stability.chemistry.Concentration;
 
 /** A probe's routine with an electrode in somebody's hand; keeps all that is said. */
 final class Bench implements Output {
@@ -125,7 +124,10 @@ final class Bench implements Output {
   }
 
   private double molesPerLitre(String standard) {
-    return Optional.ofNullable(settings.standards().get(standard)).orElseThrow().molesPerLitre();
+    return Optional.ofNullable(settings.standards().get(standard))
+        .flatMap(known -> known.at(25))
+        .orElseThrow()
+        .molesPerLitre();
   }
 
   /** Reads a standard as an electrode would whose potential is off by so much. */
@@ -149,10 +151,7 @@ final class Bench implements Output {
   }
 
   double millivolts(double value, double celsius) {
-    return electrode.millivolts(
-        new Concentration(value, settings.unit(), settings.basis())
-            .molesPerLitre(settings.analyte()),
-        celsius);
+    return electrode.millivolts(settings.scale().molesPerLitre(value), celsius);
   }
 
   Bench pass(Duration span) {

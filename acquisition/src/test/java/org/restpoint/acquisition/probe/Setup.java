@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Routine;
+import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.SlopeLimits;
 import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
@@ -107,24 +108,19 @@ final class Setup {
           Concentration concentration = new Concentration(value, unit, basis);
           solutions.put(
               name,
-              new Standard(
-                  name,
-                  concentration,
-                  concentration.molesPerLitre(ion),
-                  0.01,
-                  Optional.ofNullable(expiries.get(name))));
+              Standard.of(name, concentration, ion, 0.01, Optional.ofNullable(expiries.get(name))));
         });
     List<String> names = new ArrayList<>(standards.keySet());
     return new ProbeSettings(
         "willow-bench",
         "no3-a",
         ion,
-        basis,
-        unit,
+        new Amounts(new Scale.OfConcentration(ion, unit, basis), Optional.empty()),
         new ConsecutiveRule(readings, 0.1),
         new SettleLimits(notBefore, giveUpAfter),
         solutions,
-        new SlopeLimits(90, 103),
+        new Calibrator(ion.charge(), new SlopeLimits(90, 103)),
+        Matrix.alike(ion.charge()),
         new Calibrate(
             names,
             restandardize,

@@ -14,6 +14,8 @@ final class Mutants {
 
   private static final Map<String, JsonNode> SHAPES =
       Map.of(
+          "budget", Schemas.schema("result.json").at("/$defs/budgetLine"),
+          "remarks", Schemas.schema("terms.json").at("/$defs/reason"),
           "reasons", Schemas.schema("terms.json").at("/$defs/reason"),
           "points", Schemas.schema("calibration.json").at("/$defs/point"),
           "calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed"),

@@ -6,11 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.restpoint.acquisition.probe.Amounts;
+import org.restpoint.acquisition.probe.Matrix;
 import org.restpoint.acquisition.probe.ProbeSettings;
+import org.restpoint.acquisition.probe.Scale;
 import org.restpoint.acquisition.probe.Standard;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Routine;
+import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.SlopeLimits;
 import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
@@ -45,12 +49,14 @@ final class Nitrate {
         STATION,
         PROBE,
         NITRATE,
-        Basis.AS_N,
-        ConcentrationUnit.MILLIGRAMS_PER_LITRE,
+        new Amounts(
+            new Scale.OfConcentration(NITRATE, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N),
+            Optional.empty()),
         new ConsecutiveRule(5, 0.1),
         new SettleLimits(Duration.ofSeconds(3), Duration.ofMinutes(10)),
         standards,
-        new SlopeLimits(90, 103),
+        new Calibrator(NITRATE.charge(), new SlopeLimits(90, 103)),
+        Matrix.alike(NITRATE.charge()),
         new Calibrate(
             List.copyOf(standards.keySet()),
             Optional.of("low"),
@@ -69,7 +75,7 @@ final class Nitrate {
       String name, double milligramsPerLitre, Optional<LocalDate> expires) {
     Concentration concentration =
         new Concentration(milligramsPerLitre, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N);
-    return new Standard(name, concentration, concentration.molesPerLitre(NITRATE), 0.005, expires);
+    return Standard.of(name, concentration, NITRATE, 0.005, expires);
   }
 
   /** The potential this electrode takes in a solution of so many mg/L as N. */

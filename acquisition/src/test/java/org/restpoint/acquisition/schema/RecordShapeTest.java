@@ -25,6 +25,7 @@ import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.State;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.uncertainty.BudgetLine;
 
 class RecordShapeTest {
 
@@ -37,6 +38,9 @@ class RecordShapeTest {
           new Shape(Result.Amount.class, "result.json", "/$defs/amount"),
           new Shape(Result.Reported.class, "result.json", "/$defs/reported"),
           new Shape(Result.Verification.class, "result.json", "/$defs/verification"),
+          new Shape(BudgetLine.class, "result.json", "/$defs/budgetLine"),
+          new Shape(Result.Interference.class, "result.json", "/$defs/interference"),
+          new Shape(Calibration.Limit.class, "calibration.json", "/$defs/limit"),
           new Shape(Calibration.class, "calibration.json", ""),
           new Shape(Calibration.Point.class, "calibration.json", "/$defs/point"),
           new Shape(State.class, "state.json", ""),
@@ -102,8 +106,7 @@ class RecordShapeTest {
     "Percent$, in %",
     "^minutes$, in min",
     "^value$, in `unit`",
-    "^uncertainty$, in `unit`",
-    "^detectionLimit$, in mol/L"
+    "^uncertainty$, in `unit`"
   })
   void aQuantityIsDescribedWithItsUnit(String name, String unit) {
     List<String> descriptions = new ArrayList<>();

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.config.file.StationFile;
-import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Station;
 
 /** Stations for tests, by the words of a station file. */
@@ -17,8 +16,7 @@ public final class Stations {
   public static Station read(Path folder, String text) {
     try {
       Path file = Files.writeString(folder.resolve("station.yaml"), text);
-      StationFile.Outcome outcome =
-          StationFile.read(file, new Vocabulary(StationTerms.vocabulary()));
+      StationFile.Outcome outcome = StationFile.read(file, StationTerms.vocabulary());
       if (outcome instanceof StationFile.Outcome.Understood understood) {
         return understood.station();
       }

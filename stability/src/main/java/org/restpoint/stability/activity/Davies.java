@@ -8,7 +8,7 @@ package org.restpoint.stability.activity;
  * of the ion.
  *
  * <p>Edge results: I = 0 is γ = 1; γ is lowest near 0.4 mol/L and rises from there, past 1 above
- * about 6 mol/L, where it means nothing.
+ * about 2 mol/L, where it means nothing.
  *
  * <p>Reference: C. W. Davies, Ion Association, Butterworths 1962, p. 41; the coefficient was 0.2 in
  * C. W. Davies, J. Chem. Soc. (1938) 2093.

@@ -21,8 +21,8 @@ package org.restpoint.stability.activity;
  * Prentice-Hall 1979, appendix IV; G. G. Manov, R. G. Bates, W. J. Hamer, S. F. Acree, J. Am. Chem.
  * Soc. 65 (1943) 1765.
  *
- * @param a A, (L/mol)^½
- * @param perPicometre B, (L/mol)^½/pm
+ * @param a A, (L/mol)^½, above zero
+ * @param perPicometre B, (L/mol)^½/pm, 0 or above; 0 makes the limiting law
  * @param beyondTable whether the temperature is outside 0 to 60 °C
  */
 public record DebyeHueckelConstants(double a, double perPicometre, boolean beyondTable) {
@@ -38,6 +38,13 @@ public record DebyeHueckelConstants(double a, double perPicometre, boolean beyon
 
   private static final double LOWEST_CELSIUS = -10;
   private static final double HIGHEST_CELSIUS = 100;
+
+  public DebyeHueckelConstants {
+    if (!(a > 0 && perPicometre >= 0) || Double.isInfinite(a) || Double.isInfinite(perPicometre)) {
+      throw new IllegalArgumentException(
+          "A is above 0 and B is 0 or above, not " + a + " and " + perPicometre);
+    }
+  }
 
   /** Those of water at a temperature, −10 to 100 °C. */
   public static DebyeHueckelConstants at(double celsius) {

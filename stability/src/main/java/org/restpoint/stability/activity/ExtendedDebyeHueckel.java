@@ -7,8 +7,8 @@ package org.restpoint.stability.activity;
  * DebyeHueckelConstants}), z the charge number, å the {@linkplain Ion#sizePicometres() size} of the
  * ion and I the ionic strength in mol/L.
  *
- * <p>Edge results: I = 0 is γ = 1; γ falls as I rises, without end, though measured ones rise again
- * past about 0.5 mol/L.
+ * <p>Edge results: I = 0 is γ = 1; γ falls as I rises, without end, though most measured ones rise
+ * again past about 0.5 mol/L.
  *
  * <p>Reference: P. Debye, E. Hückel, Phys. Z. 24 (1923) 185; J. Kielland, J. Am. Chem. Soc. 59
  * (1937) 1675, whose table ends at 0.1 mol/L.

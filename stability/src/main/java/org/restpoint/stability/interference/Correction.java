@@ -12,6 +12,16 @@ public sealed interface Correction {
    */
   record Corrected(double molesPerLitre, double standardUncertainty) implements Correction {
 
+    public Corrected {
+      if (!(molesPerLitre > 0 && standardUncertainty >= 0)) {
+        throw new IllegalArgumentException(
+            "what is left is above 0 mol/L, ± 0 or above, not "
+                + molesPerLitre
+                + " ± "
+                + standardUncertainty);
+      }
+    }
+
     /** u over the activity. */
     public double relativeStandardUncertainty() {
       return standardUncertainty / molesPerLitre;

@@ -109,6 +109,11 @@ public record Budget(
     return number;
   }
 
+  /** One line for each source, in the order given. */
+  public List<BudgetLine> lines() {
+    return contributions.stream().map(BudgetLine::of).toList();
+  }
+
   /** Expanded uncertainty U = k·u(y). */
   public double expandedUncertainty(double coverage) {
     return coverage * standardUncertainty;

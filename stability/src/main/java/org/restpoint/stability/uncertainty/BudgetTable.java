@@ -3,24 +3,48 @@ package org.restpoint.stability.uncertainty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * A budget as a table for a person: one line a source, with its estimate x, its standard
  * uncertainty u(x), the sensitivity coefficient c, its part of u(y) and its share of u²(y). Joint
  * sources show no single estimate.
+ *
+ * @param measurand what was measured
+ * @param value y
+ * @param standardUncertainty u(y), k = 1
+ * @param unit the unit of both
+ * @param lines the sources
  */
-public final class BudgetTable {
+public record BudgetTable(
+    String measurand,
+    double value,
+    double standardUncertainty,
+    String unit,
+    List<BudgetLine> lines) {
 
   private static final List<String> HEAD =
       List.of("source", "x", "u(x)", "unit", "c", "u(y)", "share");
 
-  private BudgetTable() {}
+  public BudgetTable {
+    lines = List.copyOf(lines);
+  }
 
-  /** The table, each line ended by a line feed, as wide as it needs. */
-  public static String of(Budget budget) {
+  /** The table of a budget. */
+  public static BudgetTable of(Budget budget) {
+    return new BudgetTable(
+        budget.measurand(),
+        budget.value(),
+        budget.standardUncertainty(),
+        budget.unit(),
+        budget.lines());
+  }
+
+  /** The text, each line ended by a line feed, as wide as it needs. */
+  public String text() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(HEAD);
-    budget.contributions().forEach(part -> rows.add(row(part)));
+    lines.forEach(part -> rows.add(row(part)));
     int[] widths = new int[HEAD.size()];
     for (List<String> row : rows) {
       for (int i = 0; i < widths.length; i++) {
@@ -29,31 +53,30 @@ public final class BudgetTable {
     }
     StringBuilder text = new StringBuilder();
     rows.forEach(row -> text.append(line(row, widths)).append('\n'));
-    return text.append(budget.measurand())
+    return text.append(measurand)
         .append(" = ")
-        .append(figure(budget.value()))
+        .append(figure(value))
         .append(", u = ")
-        .append(figure(budget.standardUncertainty()))
+        .append(figure(standardUncertainty))
         .append(' ')
-        .append(budget.unit())
+        .append(unit)
         .append(" (k = 1)\n")
         .toString();
   }
 
-  private static List<String> row(Contribution part) {
-    String uncertainty = figure(part.standardUncertainty());
-    String share = String.format(Locale.ROOT, "%.1f %%", part.sharePercent());
-    if (part.source() instanceof Source.Quantity one) {
-      return List.of(
-          one.name(),
-          figure(one.value()),
-          figure(one.standardUncertainty()),
-          one.unit(),
-          figure(part.sensitivities().get(0)),
-          uncertainty,
-          share);
-    }
-    return List.of(part.source().name(), "", "", "", "", uncertainty, share);
+  private static List<String> row(BudgetLine part) {
+    return List.of(
+        part.source(),
+        figure(part.estimate()),
+        figure(part.standardUncertainty()),
+        part.unit().orElse(""),
+        figure(part.sensitivity()),
+        figure(part.contribution()),
+        String.format(Locale.ROOT, "%.1f %%", part.sharePercent()));
+  }
+
+  private static String figure(OptionalDouble number) {
+    return number.isPresent() ? figure(number.getAsDouble()) : "";
   }
 
   /** Five significant digits: more than any uncertainty here has. */

@@ -166,7 +166,7 @@ class BudgetTest {
                 Joint.of("line", List.of(10.0), List.of(List.of(0.01)))),
             x -> x[0] * x[1]);
 
-    assertThat(BudgetTable.of(budget))
+    assertThat(BudgetTable.of(budget).text())
         .isEqualTo(
             """
             source         x      u(x)  unit       c     u(y)   share

@@ -1,0 +1,95 @@
+package org.restpoint.acquisition.probe;
+
+import java.util.List;
+import java.util.Optional;
+import org.restpoint.acquisition.event.Result.Amount;
+import org.restpoint.stability.calibration.ReadBack;
+import org.restpoint.stability.calibration.ResponseCurve;
+import org.restpoint.stability.calibration.RestedSample;
+import org.restpoint.stability.uncertainty.Budget;
+import org.restpoint.stability.uncertainty.BudgetLine;
+
+/**
+ * Turns what was read back into an amount with its uncertainty, and says where that ends: below the
+ * detection limit of the curve or the lower end of the reportable range it is {@code <} that, above
+ * the upper end {@code >} that.
+ *
+ * @param scale what results are counted in
+ * @param range the lowest and the highest value that is told as a number, where the station file
+ *     sets them
+ */
+public record Amounts(Scale scale, Optional<Range> range) {
+
+  /** Coverage factor of every published uncertainty (JCGM 100:2008, 6.2.1). */
+  private static final int COVERAGE = 2;
+
+  /**
+   * The values that are told as a number.
+   *
+   * @param low the lowest
+   * @param high the highest
+   */
+  public record Range(double low, double high) {}
+
+  /**
+   * An amount with its budget.
+   *
+   * @param amount the amount
+   * @param budget where its uncertainty comes from
+   */
+  record Told(Amount amount, List<BudgetLine> budget) {}
+
+  /** The amount of a sample; empty where nothing is left of the ion and no limit says more. */
+  Optional<Told> of(ResponseCurve curve, RestedSample sample) {
+    ReadBack read = curve.read(sample);
+    Optional<Double> below = lowest(curve, sample).filter(limit -> isBelow(read, limit));
+    if (below.isPresent()) {
+      return Optional.of(at(below.get(), "<", curve, sample));
+    }
+    if (!(read.molesPerLitre() > 0)) {
+      return Optional.empty();
+    }
+    double value = scale.of(read.molesPerLitre());
+    Optional<Double> above = range.map(Range::high).filter(high -> value > high);
+    return Optional.of(
+        above.isPresent() ? at(above.get(), ">", curve, sample) : told(value, "=", budget(read)));
+  }
+
+  /** The value below which no number is told, if there is one. */
+  private Optional<Double> lowest(ResponseCurve curve, RestedSample sample) {
+    double limit = curve.lowEndMolesPerLitre() / sample.activityCoefficient();
+    if (limit == 0) {
+      return range.map(Range::low);
+    }
+    return Optional.of(Math.max(scale.of(limit), range.map(Range::low).orElse(0.0)));
+  }
+
+  private boolean isBelow(ReadBack read, double limit) {
+    return !(read.molesPerLitre() > 0) || scale.of(read.molesPerLitre()) < limit;
+  }
+
+  /** A limit, with the uncertainty that a sample at the limit would have. */
+  private Told at(double limit, String relation, ResponseCurve curve, RestedSample sample) {
+    double activity =
+        scale.molesPerLitre(limit) * sample.activityCoefficient()
+            + sample.backgroundMolesPerLitre();
+    RestedSample there = sample.withMillivolts(curve.millivoltsAt(activity, sample.celsius()));
+    return told(limit, relation, budget(curve.read(there)));
+  }
+
+  private Budget budget(ReadBack read) {
+    return read.budget(scale.measurand(), scale.unit(), scale::of);
+  }
+
+  private Told told(double value, String relation, Budget budget) {
+    return new Told(
+        new Amount(
+            value,
+            scale.unit(),
+            scale.basis(),
+            budget.expandedUncertainty(COVERAGE),
+            COVERAGE,
+            relation),
+        budget.lines().stream().filter(line -> line.contribution() > 0).toList());
+  }
+}

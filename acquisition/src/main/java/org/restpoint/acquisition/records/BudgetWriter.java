@@ -1,0 +1,109 @@
+package org.restpoint.acquisition.records;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.event.Result;
+import org.restpoint.adapters.journal.EntryQuery;
+import org.restpoint.adapters.journal.JournalReader;
+import org.restpoint.adapters.journal.SpanQuery;
+import org.restpoint.stability.uncertainty.BudgetLine;
+import org.restpoint.stability.uncertainty.BudgetTable;
+
+/** Writes where the uncertainty of each settled result comes from. */
+public final class BudgetWriter {
+
+  private static final List<String> COLUMNS =
+      List.of(
+          "id",
+          "source",
+          "estimate",
+          "standardUncertainty",
+          "unit",
+          "sensitivity",
+          "contribution",
+          "sharePercent");
+
+  private final JournalReader journal;
+  private final Writer out;
+
+  /** Writes from an open journal; neither is closed here. */
+  public BudgetWriter(JournalReader journal, Writer out) {
+    this.journal = journal;
+    this.out = out;
+  }
+
+  /** Writes the budgets of a span: as CSV one row for each source, otherwise a table for each. */
+  public void write(SpanQuery span, boolean csv) {
+    try {
+      if (csv) {
+        CsvWriter rows = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
+        rows.writeRecord(COLUMNS);
+        each(span, result -> rows(rows, result));
+        rows.flush();
+      } else {
+        each(span, this::table);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void each(SpanQuery span, Consumer<Result> use) {
+    journal.entries(
+        new EntryQuery(Optional.of("result"), span),
+        entry -> {
+          try {
+            Result result = EventJson.mapper().readValue(entry.json(), Result.class);
+            if (result.budget().isPresent()) {
+              use.accept(result);
+            }
+          } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the journal keeps JSON of our own", e);
+          }
+        });
+  }
+
+  private static void rows(CsvWriter rows, Result result) {
+    for (BudgetLine line : result.budget().orElseThrow()) {
+      rows.writeRecord(
+          result.id(),
+          line.source(),
+          cell(line.estimate()),
+          cell(line.standardUncertainty()),
+          line.unit().orElse(""),
+          cell(line.sensitivity()),
+          String.valueOf(line.contribution()),
+          String.valueOf(line.sharePercent()));
+    }
+  }
+
+  private static String cell(OptionalDouble number) {
+    return number.isPresent() ? String.valueOf(number.getAsDouble()) : "";
+  }
+
+  private void table(Result result) {
+    Result.Amount amount = result.concentration().orElseThrow();
+    try {
+      out.write(
+          new BudgetTable(
+                  result.id(),
+                  amount.value(),
+                  amount.uncertainty() / amount.coverage(),
+                  amount.unit() + " " + amount.basis(),
+                  result.budget().orElseThrow())
+              .text());
+      out.write('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
