@@ -72,6 +72,16 @@ public record SteinhartHart(double a, double b, double c) implements ResistanceT
     double c = (slope13 - slope12) / ((l3 - l2) * (l1 + l2 + l3));
     double b = slope12 - c * (l1 * l1 + l1 * l2 + l2 * l2);
     double a = one.perKelvin() - l1 * (b + c * l1 * l1);
+    if (!(b > 0) || !Double.isFinite(a + b + c)) {
+      throw new IllegalArgumentException(
+          "a thermistor's resistance falls as it gets warmer, which it does not over "
+              + one
+              + ", "
+              + two
+              + " and "
+              + three
+              + ": look whether temperatures were swapped");
+    }
     return new SteinhartHart(a, b, c);
   }
 

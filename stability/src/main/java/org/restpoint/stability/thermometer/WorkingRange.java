@@ -41,16 +41,12 @@ record WorkingRange(
   WorkingRange {
     if (!(lowestOhms > 0) || !(highestOhms > lowestOhms) || Double.isInfinite(highestOhms)) {
       throw new IllegalArgumentException(
-          "a thermometer's resistance is finite, above zero and changes with temperature; these"
-              + " figures give "
-              + lowestOhms
-              + " to "
-              + highestOhms
-              + " ohm between "
+          "a thermometer's resistance is finite, above zero and only rises or only falls; these"
+              + " figures give no such resistance from "
               + lowestCelsius
-              + " and "
+              + " to "
               + highestCelsius
-              + " °C: look whether they are in the thermometer's own units");
+              + " °C: look whether they are this thermometer's, in ohm and kelvin");
     }
   }
 
@@ -123,15 +119,15 @@ record WorkingRange(
   }
 
   private static String seen(double ohms) {
-    return Double.isInfinite(ohms)
+    return ohms == Double.POSITIVE_INFINITY
         ? "the thermometer reads no finite resistance"
-        : String.format(Locale.ROOT, "the thermometer reads %.5g ohm", ohms);
+        : String.format(Locale.ROOT, "the thermometer reads %.6g ohm", ohms);
   }
 
   private String expected() {
     return String.format(
         Locale.ROOT,
-        ", expected %.5g to %.5g ohm (%.0f to %.0f °C)",
+        ", expected %.6g to %.6g ohm (%.0f to %.0f °C)",
         lowestOhms,
         highestOhms,
         lowestCelsius,
