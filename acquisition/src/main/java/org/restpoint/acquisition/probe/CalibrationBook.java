@@ -95,7 +95,11 @@ final class CalibrationBook {
         inForce
             .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
             .map(InForce::curve);
-    CalibrationOutcome outcome = settings.calibrator().judge(round, lastSlope);
+    CalibrationOutcome outcome =
+        Faults.explained(
+            settings.calibrator().judge(round, lastSlope),
+            settings.analyte().charge(),
+            inForce.map(InForce::curve));
     refused = outcome.reasons();
     standardAgain = outcome.accepted() ? Optional.empty() : Optional.of(point.standard());
     if (outcome.accepted()) {

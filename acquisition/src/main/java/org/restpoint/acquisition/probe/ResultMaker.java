@@ -113,11 +113,13 @@ final class ResultMaker {
   /** A wait that was given up. */
   Result unsettled(String id, Instant time, Attempt attempt) {
     boolean silent = attempt.settling().taken() == 0;
+    List<Reason> reasons = new ArrayList<>(List.of(whyUnsettled(attempt)));
+    if (!silent) {
+      Faults.ofUnsettled(attempt.settling().progress(), settings.analyte().charge())
+          .ifPresent(reasons::add);
+    }
     return draft(id, time, attempt)
-        .judged(
-            silent ? MISSING : FAIL,
-            List.of(silent ? "no-readings" : "unsettled"),
-            List.of(whyUnsettled(attempt)))
+        .judged(silent ? MISSING : FAIL, reasons.stream().map(Reason::code).toList(), reasons)
         .build();
   }
 

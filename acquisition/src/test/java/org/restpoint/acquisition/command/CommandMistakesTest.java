@@ -245,7 +245,7 @@ class CommandMistakesTest {
         "Usage: restpoint tell [-hV] [--wait] [--within=SECONDS] STATION PROBE");
     assertUsage(
         run("records", station, "--as", "xml"),
-        "Invalid value for option '--as': expected one of [csv, jsonl] (case-sensitive) but was"
+        "Invalid value for option '--as': expected one of [csv, jsonl, text] (case-sensitive) but was"
             + " 'xml'",
         "Usage: restpoint records [-hV] [--as=<as>] [--from=TIME] [--of=<of>]");
   }

@@ -1,5 +1,6 @@
 package org.restpoint.stability.calibration;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -68,6 +69,13 @@ public record CalibrationOutcome(
         SlopeBasis.FITTED,
         reasons,
         List.of());
+  }
+
+  /** The same refused outcome with a reason in front that explains the others. */
+  public CalibrationOutcome explainedBy(Reason reason) {
+    List<Reason> all = new ArrayList<>(List.of(reason));
+    all.addAll(reasons);
+    return new CalibrationOutcome(points, fits, curve, residualMillivolts, basis, all, remarks);
   }
 
   /** Whether the curve may be used. */
