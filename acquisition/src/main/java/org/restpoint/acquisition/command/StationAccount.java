@@ -105,6 +105,7 @@ final class StationAccount {
                     temperature(electrode.temperature())));
     lines.add(indent + settle(electrode.settle()));
     lines.add(indent + calibrate(electrode.calibrate()));
+    ChemistryAccount.of(electrode).forEach(line -> lines.add(indent + line));
     lines.add(indent + routine(electrode.routine()));
   }
 
