@@ -162,11 +162,16 @@ public record Result(
    * @param expected its concentration, in the unit of the result
    * @param difference found less expected, in the unit of the result
    * @param recoveryPercent found over expected, %; absent for pH
+   * @param recoveryUncertaintyPercent its expanded uncertainty, k = 2
+   * @param verdict {@code passed}, {@code failed} or, where a limit lies within the uncertainty,
+   *     {@code uncertain}
    */
   public record Verification(
       String role,
       String standard,
       double expected,
       double difference,
-      OptionalDouble recoveryPercent) {}
+      OptionalDouble recoveryPercent,
+      OptionalDouble recoveryUncertaintyPercent,
+      String verdict) {}
 }

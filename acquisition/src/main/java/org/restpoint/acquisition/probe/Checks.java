@@ -1,53 +1,75 @@
 package org.restpoint.acquisition.probe;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.Verification;
+import org.restpoint.stability.quality.BufferCheck;
+import org.restpoint.stability.quality.CheckStandard;
+import org.restpoint.stability.quality.Measured;
+import org.restpoint.stability.quality.Recovery;
+import org.restpoint.stability.quality.Verdict;
 
 /** Compares a known solution that was read as if it were a sample with what it holds. */
 final class Checks {
 
-  /**
-   * Customary limits for a continuing calibration check: a known solution is found to within 10 %.
-   * Common practice of laboratories; methods set their own.
-   */
-  private static final double LOWEST_RECOVERY_PERCENT = 90;
-
-  private static final double HIGHEST_RECOVERY_PERCENT = 110;
-
-  /** A buffer is found to within 0.05: US EPA SW-846 method 9045 asks for it. */
-  private static final double MOST_PH = 0.05;
-
-  /** Keeps what is exactly at a limit within it, whatever the rounding of the last bits. */
-  private static final double ROUNDING = 1e-9;
+  private static final String ROLE = "check-standard";
 
   private Checks() {}
 
-  /** What was expected and found; empty where nobody knows what to expect at that temperature. */
-  static Optional<Verification> of(Standard standard, double celsius, Scale scale, Amount amount) {
-    return standard
-        .at(celsius)
-        .map(portion -> scale.of(portion.molesPerLitre()))
-        .map(
-            expected ->
-                new Verification(
-                    "check-standard",
-                    standard.name(),
-                    expected,
-                    amount.value() - expected,
-                    scale instanceof Scale.OfPh
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(100 * amount.value() / expected)));
+  /**
+   * What was found of it.
+   *
+   * @param verification as it is told
+   * @param withinLimits whether the figure alone lies within the limits
+   */
+  record Check(Verification verification, boolean withinLimits) {
+
+    /** Whether it passed with its uncertainty. */
+    boolean passed() {
+      return verification.verdict().equals(word(Verdict.PASSED));
+    }
   }
 
-  /** Whether it is further from what was expected than is customary. */
-  static boolean isOff(Verification verification) {
-    if (verification.recoveryPercent().isEmpty()) {
-      return Math.abs(verification.difference()) > MOST_PH + ROUNDING;
+  /** The check; empty where nobody knows what the standard holds at that temperature. */
+  static Optional<Check> of(Standard standard, double celsius, Scale scale, Amount amount) {
+    return standard.at(celsius).map(portion -> check(standard.name(), portion, scale, amount));
+  }
+
+  private static Check check(String name, Standard.Portion portion, Scale scale, Amount amount) {
+    double expected = scale.of(portion.molesPerLitre());
+    Measured found = new Measured(amount.value(), amount.uncertainty() / amount.coverage());
+    if (scale instanceof Scale.OfPh) {
+      double u = portion.relativeUncertainty() / Math.log(10);
+      BufferCheck.Result result = BufferCheck.usual().judge(found, new Measured(expected, u));
+      return new Check(
+          new Verification(
+              ROLE,
+              name,
+              expected,
+              result.difference(),
+              OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              word(result.verdict())),
+          result.withinLimits());
     }
-    double recovery = verification.recoveryPercent().getAsDouble();
-    return recovery < LOWEST_RECOVERY_PERCENT - ROUNDING
-        || recovery > HIGHEST_RECOVERY_PERCENT + ROUNDING;
+    Recovery recovery =
+        CheckStandard.usual()
+            .judge(found, new Measured(expected, expected * portion.relativeUncertainty()));
+    return new Check(
+        new Verification(
+            ROLE,
+            name,
+            expected,
+            amount.value() - expected,
+            OptionalDouble.of(recovery.percent()),
+            OptionalDouble.of(amount.coverage() * recovery.standardUncertaintyPercent()),
+            word(recovery.verdict())),
+        recovery.withinLimits());
+  }
+
+  private static String word(Verdict verdict) {
+    return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -12,7 +12,6 @@ import org.restpoint.acquisition.event.Result.CalibrationUsed;
 import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Reported;
-import org.restpoint.acquisition.event.Result.Verification;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.Reason;
@@ -77,7 +76,7 @@ final class ResultMaker {
     Amount amount = told.get().amount();
     List<Interference> interference =
         settings.matrix().interference(settings.scale(), read, sample);
-    Optional<Verification> verification =
+    Optional<Checks.Check> verified =
         attempt.purpose() instanceof Purpose.OfCheck check
             ? Checks.of(check.standard(), known.celsius(), settings.scale(), amount)
             : Optional.empty();
@@ -92,15 +91,17 @@ final class ResultMaker {
     if (!amount.relation().equals("=")) {
       all.add(amount.relation().equals("<") ? "below-range" : "above-range");
     }
-    if (verification.filter(Checks::isOff).isPresent()) {
+    if (verified.filter(check -> !check.withinLimits()).isPresent()) {
       all.add("check-off");
+    } else if (verified.filter(check -> !check.passed()).isPresent()) {
+      all.add("check-uncertain");
     }
     all.addAll(settings.matrix().flags(sample, interference, amount));
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
         .amount(amount, told.get().budget(), interference)
-        .verification(verification)
+        .verification(verified.map(Checks.Check::verification))
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();
   }

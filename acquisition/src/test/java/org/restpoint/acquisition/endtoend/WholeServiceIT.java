@@ -145,8 +145,10 @@ class WholeServiceIT {
     assertThat(result.at("/concentration/basis").asText()).isEqualTo("as-N");
     assertThat(result.at("/sample/number").asText()).isEqualTo("S-17");
     assertThat(result.get("celsius").asDouble()).isEqualTo(SAMPLE_CELSIUS);
-    assertThat(result.get("quality").asInt()).isEqualTo(1);
-    assertThat(result.get("flags")).isEmpty();
+    assertThat(result.get("quality").asInt()).isEqualTo(3);
+    assertThat(result.get("flags"))
+        .extracting(JsonNode::asText)
+        .containsExactly("temperature-differs");
     assertThat(result.get("caution").asText()).startsWith("A screening result");
   }
 

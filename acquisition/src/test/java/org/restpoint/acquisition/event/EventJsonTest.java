@@ -70,7 +70,15 @@ class EventJsonTest {
                     0.2,
                     98.2))),
         Optional.of(List.of(new Interference("chloride", 0.05, OptionalDouble.of(0.4), true))),
-        Optional.of(new Verification("check-standard", "mid", 20, -8.7, OptionalDouble.of(56.5))),
+        Optional.of(
+            new Verification(
+                "check-standard",
+                "mid",
+                20,
+                -8.7,
+                OptionalDouble.of(56.5),
+                OptionalDouble.of(2.5),
+                "failed")),
         Optional.of(sample),
         3,
         List.of("check-off"),

@@ -188,6 +188,8 @@ class InstructTest {
     assertThat(check.standard()).isEqualTo("mid");
     assertThat(check.expected()).isCloseTo(20, within(1e-9));
     assertThat(check.recoveryPercent().orElseThrow()).isCloseTo(95, within(1e-6));
+    assertThat(check.difference()).isCloseTo(-1, within(1e-6));
+    assertThat(check.verdict()).isEqualTo("passed");
     assertThat(result.flags()).isEmpty();
     assertThat(result.quality()).isEqualTo(1);
     assertThat(result.sample()).isEmpty();
@@ -199,8 +201,16 @@ class InstructTest {
     assertThat(verified(22.1).flags()).containsExactly("check-off");
     assertThat(verified(22.1).quality()).isEqualTo(3);
     assertThat(verified(22.1).concentration()).isPresent();
-    assertThat(verified(18).flags()).isEmpty();
-    assertThat(verified(22).flags()).isEmpty();
+  }
+
+  @Test
+  void aCheckStandardWhoseUncertaintyReachesOverALimitIsNotSaidToPass() {
+    assertThat(verified(18).flags()).containsExactly("check-uncertain");
+    assertThat(verified(22).flags()).containsExactly("check-uncertain");
+    assertThat(verified(22).verification().orElseThrow().verdict()).isEqualTo("uncertain");
+    assertThat(verified(22.1).verification().orElseThrow().verdict()).isEqualTo("uncertain");
+    assertThat(verified(30).verification().orElseThrow().verdict()).isEqualTo("failed");
+    assertThat(verified(21).flags()).isEmpty();
   }
 
   @Test
