@@ -32,7 +32,7 @@ class AllocationTest {
   @ValueSource(ints = {2, 10, 300})
   void takingAMillionReadingsAllocatesNothing(int readings) {
     SettleLimits limits = new SettleLimits(Duration.ZERO, Duration.ofDays(1));
-    Settling settling = new Settling(new ConsecutiveRule(readings, 0.1), limits, 0);
+    Settling settling = new Settling(new ConsecutiveRule(readings, 0.1).detector(59.16), limits, 0);
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long thread = Thread.currentThread().getId();
     assertThat(waiting(settling, 0)).isEqualTo(READINGS);
