@@ -96,19 +96,18 @@ final class ConsecutiveDetector implements RestDetector {
 
   private Optional<Drift> drift() {
     int n = (int) Math.min(taken, length);
-    long origin = nanos[0];
     double meanMinutes = 0;
     double meanMillivolts = 0;
     for (int i = 0; i < n; i++) {
-      meanMinutes += (nanos[i] - origin) / NANOS_PER_MINUTE / n;
-      meanMillivolts += window[i] / n;
+      meanMinutes += minutes(i) / n;
+      meanMillivolts += (window[i] - window[0]) / n;
     }
     double sxx = 0;
     double sxy = 0;
     for (int i = 0; i < n; i++) {
-      double minutes = (nanos[i] - origin) / NANOS_PER_MINUTE - meanMinutes;
+      double minutes = minutes(i) - meanMinutes;
       sxx += minutes * minutes;
-      sxy += minutes * (window[i] - meanMillivolts);
+      sxy += minutes * (window[i] - window[0] - meanMillivolts);
     }
     if (!(sxx > 0)) {
       return Optional.empty();
@@ -119,11 +118,15 @@ final class ConsecutiveDetector implements RestDetector {
     }
     double squares = 0;
     for (int i = 0; i < n; i++) {
-      double minutes = (nanos[i] - origin) / NANOS_PER_MINUTE - meanMinutes;
-      double off = window[i] - meanMillivolts - slope * minutes;
+      double off = window[i] - window[0] - meanMillivolts - slope * (minutes(i) - meanMinutes);
       squares += off * off;
     }
     return Optional.of(new Drift(slope, OptionalDouble.of(Math.sqrt(squares / (n - 2) / sxx))));
+  }
+
+  /** The time of a place in the ring, in min since that of the first place. */
+  private double minutes(int place) {
+    return (nanos[place] - nanos[0]) / NANOS_PER_MINUTE;
   }
 
   /**

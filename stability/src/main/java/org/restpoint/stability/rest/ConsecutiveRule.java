@@ -35,7 +35,7 @@ public record ConsecutiveRule(int readings, Tolerance tolerance, Duration leastS
     if (readings < 2 || readings > MOST_READINGS) {
       throw new IllegalArgumentException("the rule needs 2 to 100000 readings, not " + readings);
     }
-    Window.check(leastSpan);
+    Setting.checkSpan(leastSpan);
   }
 
   /**
@@ -58,7 +58,7 @@ public record ConsecutiveRule(int readings, Tolerance tolerance, Duration leastS
 
   @Override
   public String describe() {
-    String span = leastSpan.isZero() ? "" : " for " + Window.seconds(leastSpan);
+    String span = leastSpan.isZero() ? "" : " for " + Setting.seconds(leastSpan);
     return "consecutive " + readings + " within " + tolerance.describe() + span;
   }
 

@@ -59,7 +59,7 @@ public record DriftRule(
       throw new IllegalArgumentException(
           "a limit of drift is above 0 mV/min, not " + limitMillivoltsPerMinute);
     }
-    Window.check(over);
+    Setting.checkSpan(over);
     if (over.isZero()) {
       throw new IllegalArgumentException("a drift needs a window longer than 0 s");
     }
@@ -90,9 +90,12 @@ public record DriftRule(
   @Override
   public String describe() {
     StringBuilder words = new StringBuilder("drift within ");
-    words.append(limitMillivoltsPerMinute).append(" mV/min over ").append(Window.seconds(over));
+    words
+        .append(Setting.number(limitMillivoltsPerMinute))
+        .append(" mV/min over ")
+        .append(Setting.seconds(over));
     if (standardErrors != USUAL_STANDARD_ERRORS) {
-      words.append(" with ").append(standardErrors).append(" standard errors");
+      words.append(" with ").append(Setting.number(standardErrors)).append(" standard errors");
     }
     if (atLeast != USUAL_READINGS) {
       words.append(" of ").append(atLeast).append(" readings at least");

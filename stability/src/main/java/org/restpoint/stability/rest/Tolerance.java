@@ -47,7 +47,7 @@ public sealed interface Tolerance {
 
     @Override
     public String describe() {
-      return millivolts + " mV";
+      return Setting.number(millivolts) + " mV";
     }
   }
 
@@ -72,7 +72,7 @@ public sealed interface Tolerance {
 
     @Override
     public String describe() {
-      return percent + " %";
+      return Setting.number(percent) + " %";
     }
   }
 }
