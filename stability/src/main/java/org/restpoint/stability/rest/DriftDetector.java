@@ -59,7 +59,7 @@ final class DriftDetector implements RestDetector {
       throw new IllegalStateException("not at rest");
     }
     Moments seen = window.readings();
-    double end = window.latestMinutes();
+    double end = seen.spanMinutes();
     double way = rule.wayMillivolts();
     double uncertainty = Math.sqrt(seen.varianceOfLineAt(end) + way * way / 3);
     return new RestingPotential(

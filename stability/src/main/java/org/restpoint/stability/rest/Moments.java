@@ -9,9 +9,12 @@ import java.util.OptionalDouble;
  *
  * <p>Two runs of readings are joined by the update of T. F. Chan, G. H. Golub, R. J. LeVeque (The
  * American Statistician 37 (1983) 242, doi 10.1080/00031305.1983.10483115), which adds and never
- * takes away: {@code S = S₁ + S₂ + δ²·n₁·n₂/(n₁ + n₂)}, δ the distance of the means.
+ * takes away: {@code S = S₁ + S₂ + δ²·n₁·n₂/(n₁ + n₂)}, δ the distance of the means. Times are kept
+ * in min since its own first reading, so that they are exact however late it is.
  */
 final class Moments {
+
+  private static final double NANOS_PER_MINUTE = 60e9;
 
   private long count;
   private long firstNanos;
@@ -30,12 +33,12 @@ final class Moments {
   }
 
   /** Becomes one reading. */
-  void set(long nanos, double minutes, double millivolts) {
+  void set(long nanos, double millivolts) {
     count = 1;
     firstNanos = nanos;
     lastNanos = nanos;
     longestPauseNanos = 0;
-    meanMinutes = minutes;
+    meanMinutes = 0;
     meanMillivolts = millivolts;
     minutesSquared = 0;
     minutesMillivolts = 0;
@@ -70,7 +73,7 @@ final class Moments {
     }
     double share = (double) later.count / (count + later.count);
     double weight = count * share;
-    double minutes = later.meanMinutes - meanMinutes;
+    double minutes = minutesUntil(later.firstNanos) + later.meanMinutes - meanMinutes;
     double millivolts = later.meanMillivolts - meanMillivolts;
     minutesSquared += later.minutesSquared + minutes * minutes * weight;
     minutesMillivolts += later.minutesMillivolts + minutes * millivolts * weight;
@@ -85,6 +88,10 @@ final class Moments {
     count += later.count;
   }
 
+  private double minutesUntil(long nanos) {
+    return (nanos - firstNanos) / NANOS_PER_MINUTE;
+  }
+
   long count() {
     return count;
   }
@@ -95,6 +102,10 @@ final class Moments {
 
   long spanNanos() {
     return lastNanos - firstNanos;
+  }
+
+  double spanMinutes() {
+    return minutesUntil(lastNanos);
   }
 
   long longestPauseNanos() {
@@ -135,15 +146,15 @@ final class Moments {
     return Math.sqrt(varianceAboutLine() / minutesSquared);
   }
 
-  /** Variance of the line's value at an instant; needs {@link #hasSlope} and three readings. */
+  /** The line's value so many min after the first reading; needs {@link #hasSlope}. */
+  double lineAt(double minutes) {
+    return meanMillivolts + slope() * (minutes - meanMinutes);
+  }
+
+  /** Variance of {@link #lineAt}; needs three readings as well. */
   double varianceOfLineAt(double minutes) {
     double off = minutes - meanMinutes;
     return varianceAboutLine() * (1.0 / count + off * off / minutesSquared);
-  }
-
-  /** The line's value at an instant; needs {@link #hasSlope}. */
-  double lineAt(double minutes) {
-    return meanMillivolts + slope() * (minutes - meanMinutes);
   }
 
   Optional<Drift> drift() {

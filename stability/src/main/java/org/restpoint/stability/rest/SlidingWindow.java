@@ -23,8 +23,6 @@ final class SlidingWindow {
 
   static final int LEAST_PLACES = 1024;
 
-  private static final double NANOS_PER_MINUTE = 60e9;
-
   private final int leastReadings;
   private final long spanNanos;
   private final long longestPlaceNanos;
@@ -36,9 +34,7 @@ final class SlidingWindow {
   private int size;
   private int turned;
   private long mostInPlace = 1;
-  private long originNanos;
   private long taken;
-  private double latestMinutes;
   private double latestMillivolts;
 
   /**
@@ -59,13 +55,9 @@ final class SlidingWindow {
 
   /** Takes a reading, not older than the one before it. */
   void take(long nanos, double millivolts) {
-    if (taken == 0) {
-      originNanos = nanos;
-    }
     taken++;
-    latestMinutes = (nanos - originNanos) / NANOS_PER_MINUTE;
     latestMillivolts = millivolts;
-    reading.set(nanos, latestMinutes, millivolts);
+    reading.set(nanos, millivolts);
     if (newestTakes(nanos)) {
       places[at(size - 1)].append(reading);
     } else {
@@ -158,10 +150,5 @@ final class SlidingWindow {
 
   double latestMillivolts() {
     return latestMillivolts;
-  }
-
-  /** When the latest came, in min since the first. */
-  double latestMinutes() {
-    return latestMinutes;
   }
 }

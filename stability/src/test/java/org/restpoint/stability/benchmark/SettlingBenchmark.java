@@ -114,6 +114,7 @@ public class SettlingBenchmark {
     new Runner(
             new OptionsBuilder()
                 .include(SettlingBenchmark.class.getName())
+                .include(RestRuleBenchmark.class.getName())
                 .addProfiler(GCProfiler.class)
                 .build())
         .run();
