@@ -14,6 +14,7 @@ import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
+import org.restpoint.stability.electrode.Nernst;
 
 /**
  * A probe's calibrations: the one in force, and the round of standards being read.
@@ -25,6 +26,8 @@ import org.restpoint.stability.calibration.StandardPoint;
  * stands.
  */
 final class CalibrationBook {
+
+  private static final double USUAL_CELSIUS = 25;
 
   private final ProbeSettings settings;
   private Optional<InForce> inForce;
@@ -78,13 +81,24 @@ final class CalibrationBook {
     return standardAgain;
   }
 
+  /**
+   * The slope of the calibration in force, or the ion's ideal one at 25 °C while there is none:
+   * what a tolerance in per cent is taken on.
+   */
+  double slopeMillivoltsPerDecade() {
+    return inForce
+        .map(calibration -> calibration.curve().slopeMillivoltsPerDecade())
+        .orElseGet(
+            () -> Nernst.idealSlopeMillivoltsPerDecade(settings.analyte().charge(), USUAL_CELSIUS));
+  }
+
   /** A sample is read: the next standard begins a new round. */
   void endRound() {
     round.clear();
   }
 
-  /** A standard came to rest. */
-  Calibration settled(String id, StandardPoint point) {
+  /** A standard came to rest, perhaps still creeping. */
+  Calibration settled(String id, StandardPoint point, boolean creeping) {
     round.removeIf(earlier -> earlier.standard().equals(point.standard()));
     round.removeIf(
         earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
@@ -100,7 +114,7 @@ final class CalibrationBook {
     if (outcome.accepted()) {
       inForce = Optional.of(putInForce(id, point.time(), outcome));
     }
-    return event(id, point.time(), outcome);
+    return event(id, point.time(), outcome, creeping);
   }
 
   /** A standard could not be read. */
@@ -112,10 +126,7 @@ final class CalibrationBook {
                 "standard %s: %s".formatted(standard.name(), reason.text()),
                 reason.remedy()));
     standardAgain = Optional.of(standard.name());
-    return event(
-        id,
-        time,
-        CalibrationOutcome.refused(round, refused));
+    return event(id, time, CalibrationOutcome.refused(round, refused), false);
   }
 
   private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
@@ -138,7 +149,7 @@ final class CalibrationBook {
         highest);
   }
 
-  private Calibration event(String id, Instant time, CalibrationOutcome outcome) {
+  private Calibration event(String id, Instant time, CalibrationOutcome outcome, boolean creeping) {
     Optional<ResponseCurve> line = outcome.curve();
     List<String> flags = new ArrayList<>();
     if (line.isPresent() && outcome.basis() != SlopeBasis.FITTED) {
@@ -146,6 +157,9 @@ final class CalibrationBook {
     }
     if (line.isPresent() && outcome.basis() == SlopeBasis.IDEAL) {
       flags.add("ideal-slope");
+    }
+    if (creeping) {
+      flags.add("creeping");
     }
     return new Calibration(
         id,

@@ -80,7 +80,8 @@ final class Reckoning {
             rest.millivolts(),
             rest.standardUncertaintyMillivolts(),
             ((Temperature.Known) attempt.temperature()).celsius(),
-            time));
+            time),
+        rest.creeping());
   }
 
   private Event sample(String id, Instant time, Attempt attempt) {

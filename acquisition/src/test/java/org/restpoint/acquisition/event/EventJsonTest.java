@@ -45,6 +45,7 @@ class EventJsonTest {
         OptionalDouble.empty(),
         OptionalDouble.of(0.1),
         OptionalDouble.of(-1e-300),
+        OptionalDouble.of(0.02),
         Optional.of(
             new CalibrationUsed("c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5)),
         Optional.of(new Amount(11.3, "mg/L", "as-N", 0.4, 2, "=")),
@@ -72,6 +73,7 @@ class EventJsonTest {
         0,
         "consecutive 10 within 0.1 mV",
         false,
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
@@ -116,7 +118,17 @@ class EventJsonTest {
         calibration(),
         new Notice("n", "willow-bench", "no3-a", TIME, "gap", "no results", ""),
         new State("willow-bench", "no3-a", TIME, "ready", "then: measure"),
-        new Progress("willow-bench", "no3-a", TIME, 3, 2.5, 213.4, 0.2, OptionalDouble.of(-0.7)),
+        new Progress(
+            "willow-bench",
+            "no3-a",
+            TIME,
+            3,
+            2.5,
+            213.4,
+            0.2,
+            OptionalDouble.of(-0.7),
+            OptionalDouble.empty(),
+            Optional.empty()),
         new RawReading(
             "willow-bench", "no3-a", TIME, OptionalDouble.of(213.4), OptionalDouble.empty()));
   }

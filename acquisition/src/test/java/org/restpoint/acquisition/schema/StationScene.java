@@ -24,6 +24,7 @@ import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureSource;
@@ -86,7 +87,7 @@ final class StationScene {
             new TemperatureSource.FromProbe(
                 "temp-1", Duration.ofSeconds(30), TemperatureSource.WhenStale.REFUSE),
             new Settle(
-                new Settle.Rule.Consecutive(5, 0.1), Duration.ofSeconds(3), Duration.ofMinutes(10)),
+                new SettleRule.Consecutive(5, 0.1), Duration.ofSeconds(3), Duration.ofMinutes(10)),
             new Calibrate(
                 List.of("low"),
                 Optional.empty(),

@@ -15,6 +15,7 @@ import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureSource;
@@ -57,7 +58,7 @@ final class Stations {
         "mg/L",
         temperature,
         new Settle(
-            new Settle.Rule.Consecutive(3, 0.1), Duration.ofSeconds(2), Duration.ofSeconds(35)),
+            new SettleRule.Consecutive(3, 0.1), Duration.ofSeconds(2), Duration.ofSeconds(35)),
         new Calibrate(
             List.of("low", "high"),
             Optional.empty(),

@@ -31,6 +31,14 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
   /** Drift of a potential, base mV/h. */
   static final Measure DRIFT = of("a drift", "mV/h", "1 mV/h", Map.of("mV/h", "1"));
 
+  /** How far apart potentials may lie, base mV; in % as well, which {@link #SHARE} reads. */
+  static final Measure TOLERANCE =
+      of("a tolerance", "mV or %", "0.1 mV", Map.of("mV", "1", "uV", "0.001", "V", "1000"));
+
+  /** Drift of a potential as a limit of rest, base mV/min. */
+  static final Measure DRIFT_PER_MINUTE =
+      of("a drift", "mV/min", "0.2 mV/min", Map.of("mV/min", "1"));
+
   /** Span of time, base s. */
   static final Measure TIME =
       of(

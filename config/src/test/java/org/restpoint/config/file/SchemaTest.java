@@ -91,6 +91,7 @@ class SchemaTest {
           /$defs/source/oneOf/1/properties                                 | fixed
           /$defs/source/oneOf/2/properties                                 | probe
           /$defs/settle/properties                                         | settle
+          /$defs/rule-of-rest/properties                                   | rule-of-rest
           /$defs/calibrate/properties                                      | calibrate
           /$defs/broker/oneOf/2/properties                                 | remote
           /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
@@ -117,6 +118,7 @@ class SchemaTest {
       case "fixed" -> TemperatureReader.FIXED_KEYS;
       case "probe" -> TemperatureReader.PROBE_KEYS;
       case "settle" -> SettleReader.KEYS;
+      case "rule-of-rest" -> SettleRuleReader.KEYS;
       case "calibrate" -> CalibrateReader.KEYS;
       case "remote" -> BrokerReader.REMOTE_KEYS;
       case "embedded" -> BrokerReader.EMBEDDED_KEYS;

@@ -40,26 +40,34 @@ public class RestRuleBenchmark {
   private static final long SECOND = 1_000_000_000L;
   private static final double SLOPE = 59.16;
 
+  private static final RestRule CONSECUTIVE = new ConsecutiveRule(10, 0.1);
+  private static final RestRule DRIFT = new DriftRule(0.2, Duration.ofMinutes(1));
+
   /** Which rule takes the readings. */
   public enum Kind {
     /** Ten readings. */
-    CONSECUTIVE(new ConsecutiveRule(10, 0.1)),
+    CONSECUTIVE,
     /** All readings of a minute, ten at least. */
-    CONSECUTIVE_FOR_A_MINUTE(
-        new ConsecutiveRule(10, new Tolerance.ConcentrationPercent(1), Duration.ofMinutes(1))),
+    CONSECUTIVE_FOR_A_MINUTE,
     /** The slope over a minute. */
-    DRIFT(new DriftRule(0.2, Duration.ofMinutes(1))),
+    DRIFT,
     /** The slope over two hours: more readings than the window has places. */
-    DRIFT_OVER_TWO_HOURS(new DriftRule(0.2, Duration.ofHours(2))),
+    DRIFT_OVER_TWO_HOURS,
     /** Ten readings and the slope over a minute. */
-    ALL_OF(new AllOf(List.of(CONSECUTIVE.rule, DRIFT.rule))),
+    ALL_OF,
     /** The same, either. */
-    ANY_OF(new AnyOf(List.of(CONSECUTIVE.rule, DRIFT.rule)));
+    ANY_OF;
 
-    private final RestRule rule;
-
-    Kind(RestRule rule) {
-      this.rule = rule;
+    private RestRule rule() {
+      return switch (this) {
+        case CONSECUTIVE -> RestRuleBenchmark.CONSECUTIVE;
+        case CONSECUTIVE_FOR_A_MINUTE ->
+            new ConsecutiveRule(10, new Tolerance.ConcentrationPercent(1), Duration.ofMinutes(1));
+        case DRIFT -> RestRuleBenchmark.DRIFT;
+        case DRIFT_OVER_TWO_HOURS -> new DriftRule(0.2, Duration.ofHours(2));
+        case ALL_OF -> new AllOf(List.of(RestRuleBenchmark.CONSECUTIVE, RestRuleBenchmark.DRIFT));
+        case ANY_OF -> new AnyOf(List.of(RestRuleBenchmark.CONSECUTIVE, RestRuleBenchmark.DRIFT));
+      };
     }
   }
 
@@ -67,7 +75,7 @@ public class RestRuleBenchmark {
   @Param public Kind kind = Kind.CONSECUTIVE;
 
   private final double[] trace = new double[TRACE];
-  private RestDetector detector = Kind.CONSECUTIVE.rule.detector(SLOPE);
+  private RestDetector detector = CONSECUTIVE.detector(SLOPE);
   private long nanos;
   private int next;
 
@@ -78,7 +86,7 @@ public class RestRuleBenchmark {
     for (int i = 0; i < TRACE; i++) {
       trace[i] = Math.rint(5 * random.nextGaussian()) / 100;
     }
-    detector = kind.rule.detector(SLOPE);
+    detector = kind.rule().detector(SLOPE);
     nanos = 0;
     next = 0;
   }
