@@ -111,6 +111,16 @@ class EventJsonTest {
         List.of());
   }
 
+  private static Progress.Member member(Optional<List<Progress.Member>> members) {
+    return new Progress.Member(
+        "drift within 0.2 mV/min over 60 s",
+        false,
+        0.2,
+        OptionalDouble.of(-0.7),
+        OptionalDouble.empty(),
+        members);
+  }
+
   static List<Event> events() {
     return List.of(
         full(),
@@ -129,6 +139,17 @@ class EventJsonTest {
             OptionalDouble.of(-0.7),
             OptionalDouble.empty(),
             Optional.empty()),
+        new Progress(
+            "willow-bench",
+            "no3-a",
+            TIME,
+            3,
+            2.5,
+            213.4,
+            0.2,
+            OptionalDouble.of(-0.7),
+            OptionalDouble.of(0.1),
+            Optional.of(List.of(member(Optional.empty()), member(Optional.of(List.of()))))),
         new RawReading(
             "willow-bench", "no3-a", TIME, OptionalDouble.of(213.4), OptionalDouble.empty()));
   }

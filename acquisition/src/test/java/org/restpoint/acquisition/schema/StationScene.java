@@ -87,7 +87,12 @@ final class StationScene {
             new TemperatureSource.FromProbe(
                 "temp-1", Duration.ofSeconds(30), TemperatureSource.WhenStale.REFUSE),
             new Settle(
-                new SettleRule.Consecutive(5, 0.1), Duration.ofSeconds(3), Duration.ofMinutes(10)),
+                new SettleRule.AllOf(
+                    List.of(
+                        new SettleRule.Consecutive(5, 0.1),
+                        new SettleRule.Drift(1, Duration.ofSeconds(3), 1, 3))),
+                Duration.ofSeconds(3),
+                Duration.ofMinutes(10)),
             new Calibrate(
                 List.of("low"),
                 Optional.empty(),

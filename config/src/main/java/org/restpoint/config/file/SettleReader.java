@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 
 /** Reads when a potential is at rest. */
 final class SettleReader {
@@ -35,13 +36,13 @@ final class SettleReader {
     String limit = keys.find("give-up-after").map(Entry::found).orElse("10 min");
     Optional<SettleRuleReader.TimeLimit> within =
         understood ? Optional.of(new SettleRuleReader.TimeLimit(giveUp, limit)) : Optional.empty();
-    SettleRuleReader rules = new SettleRuleReader(within);
+    SettleRule rule = new SettleRuleReader(within).read(keys, LIMITS);
     Duration notBefore =
         keys.find("not-before").flatMap(NOT_BEFORE::span).orElse(USUAL.notBefore());
     if (understood && notBefore.compareTo(giveUp) >= 0) {
       keys.find("not-before")
           .ifPresent(value -> value.refuse("a time before give-up-after (" + limit + ")"));
     }
-    return new Settle(rules.read(keys, LIMITS), notBefore, giveUp);
+    return new Settle(rule, notBefore, giveUp);
   }
 }
