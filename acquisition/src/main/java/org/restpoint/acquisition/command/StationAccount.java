@@ -125,11 +125,9 @@ final class StationAccount {
   }
 
   private static String settle(Settle settle) {
-    Settle.Rule.Consecutive rule = (Settle.Rule.Consecutive) settle.rule();
-    return "at rest when %d readings lie within %s mV, not before %s, given up after %s"
+    return "at rest when %s, not before %s, given up after %s"
         .formatted(
-            rule.readings(),
-            Words.number(rule.withinMillivolts()),
+            SettleWords.of(settle.rule()),
             Words.span(settle.notBefore()),
             Words.span(settle.giveUpAfter()));
   }

@@ -1,6 +1,8 @@
 package org.restpoint.acquisition.event;
 
 import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,6 +16,8 @@ import java.util.OptionalDouble;
  * @param latestMillivolts the latest reading
  * @param spreadMillivolts spread of the rule's last readings
  * @param driftMillivoltsPerMinute drift over the rule's last readings
+ * @param driftStandardErrorMillivoltsPerMinute its standard error, from three readings on
+ * @param members what each rule of a combination sees, in its order
  */
 public record Progress(
     String station,
@@ -23,5 +27,26 @@ public record Progress(
     double elapsedSeconds,
     double latestMillivolts,
     double spreadMillivolts,
-    OptionalDouble driftMillivoltsPerMinute)
-    implements Event {}
+    OptionalDouble driftMillivoltsPerMinute,
+    OptionalDouble driftStandardErrorMillivoltsPerMinute,
+    Optional<List<Member>> members)
+    implements Event {
+
+  /**
+   * One rule of a combination.
+   *
+   * @param rule the rule with its settings
+   * @param atRest whether it holds
+   * @param spreadMillivolts spread of its last readings
+   * @param driftMillivoltsPerMinute drift over its last readings
+   * @param driftStandardErrorMillivoltsPerMinute the drift's standard error
+   * @param members what its own rules see, where it is a combination
+   */
+  public record Member(
+      String rule,
+      boolean atRest,
+      double spreadMillivolts,
+      OptionalDouble driftMillivoltsPerMinute,
+      OptionalDouble driftStandardErrorMillivoltsPerMinute,
+      Optional<List<Member>> members) {}
+}

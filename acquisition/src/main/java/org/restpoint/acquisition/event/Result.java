@@ -28,6 +28,7 @@ import org.restpoint.stability.uncertainty.BudgetLine;
  * @param latestMillivolts the last reading of an unsettled one, never to be taken for a result
  * @param spreadMillivolts spread of the rule's last readings
  * @param driftMillivoltsPerMinute drift over the rule's last readings
+ * @param driftStandardErrorMillivoltsPerMinute its standard error, from three readings on
  * @param calibration the calibration it rests on
  * @param concentration the concentration of the solution the electrode stood in
  * @param reported the same for what was asked
@@ -58,6 +59,7 @@ public record Result(
     OptionalDouble latestMillivolts,
     OptionalDouble spreadMillivolts,
     OptionalDouble driftMillivoltsPerMinute,
+    OptionalDouble driftStandardErrorMillivoltsPerMinute,
     Optional<CalibrationUsed> calibration,
     Optional<Amount> concentration,
     Optional<Reported> reported,

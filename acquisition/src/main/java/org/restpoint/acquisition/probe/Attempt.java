@@ -2,11 +2,13 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.RestProgress;
-import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
 import org.restpoint.stability.rest.Settling;
 
@@ -38,7 +40,7 @@ final class Attempt {
       Instant start,
       Instant countsFrom,
       Optional<Instruction> instruction,
-      RestRule rule,
+      RestDetector detector,
       SettleLimits limits,
       Duration limit) {
     this.purpose = purpose;
@@ -48,18 +50,22 @@ final class Attempt {
     this.limit = limit;
     this.deadline = start.plus(limits.giveUpAfter());
     this.lastProgress = start;
-    this.settling = new Settling(rule, limits, 0);
+    this.settling = new Settling(detector, limits, 0);
   }
 
   /** Begins on an instruction: the readings after it count. */
   static Attempt onInstruction(
-      Purpose purpose, Instant start, Instruction instruction, RestRule rule, SettleLimits limits) {
+      Purpose purpose,
+      Instant start,
+      Instruction instruction,
+      RestDetector detector,
+      SettleLimits limits) {
     return new Attempt(
         purpose,
         start,
         start.plusMillis(1),
         Optional.of(instruction),
-        rule,
+        detector,
         limits,
         limits.giveUpAfter());
   }
@@ -69,13 +75,15 @@ final class Attempt {
    *
    * @param limit how long it may take, as a person is told
    */
-  static Attempt inStream(Instant start, RestRule rule, SettleLimits limits, Duration limit) {
-    return new Attempt(new Purpose.OfStream(), start, start, Optional.empty(), rule, limits, limit);
+  static Attempt inStream(
+      Instant start, RestDetector detector, SettleLimits limits, Duration limit) {
+    return new Attempt(
+        new Purpose.OfStream(), start, start, Optional.empty(), detector, limits, limit);
   }
 
   /** The same anew after the clock was put back; in the stream the next one begins by itself. */
-  Optional<Attempt> again(Instant now, RestRule rule, SettleLimits limits) {
-    return instruction.map(given -> onInstruction(purpose, now, given, rule, limits));
+  Optional<Attempt> again(Instant now, RestDetector detector, SettleLimits limits) {
+    return instruction.map(given -> onInstruction(purpose, now, given, detector, limits));
   }
 
   /** Takes a reading; one that is older than the one before it counts as of the same instant. */
@@ -153,6 +161,27 @@ final class Attempt {
             Duration.between(start, time).toMillis() / 1e3,
             seen.latestMillivolts(),
             seen.spreadMillivolts(),
-            seen.driftMillivoltsPerMinute()));
+            seen.driftMillivoltsPerMinute(),
+            seen.driftStandardErrorMillivoltsPerMinute(),
+            members(seen)));
+  }
+
+  private static Optional<List<Progress.Member>> members(RestProgress seen) {
+    if (seen.members().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Progress.Member> told = new ArrayList<>();
+    for (RestProgress.Member member : seen.members()) {
+      RestProgress own = member.progress();
+      told.add(
+          new Progress.Member(
+              member.rule(),
+              own.atRest(),
+              own.spreadMillivolts(),
+              own.driftMillivoltsPerMinute(),
+              own.driftStandardErrorMillivoltsPerMinute(),
+              members(own)));
+    }
+    return Optional.of(told);
   }
 }

@@ -12,6 +12,7 @@ import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
+import org.restpoint.stability.electrode.Nernst;
 
 /**
  * A probe's calibrations: the one in force, and the round of standards being read.
@@ -23,6 +24,8 @@ import org.restpoint.stability.calibration.StandardPoint;
  * stands.
  */
 final class CalibrationBook {
+
+  private static final double USUAL_CELSIUS = 25;
 
   private final ProbeSettings settings;
   private Optional<InForce> inForce;
@@ -80,13 +83,24 @@ final class CalibrationBook {
     return standardAgain;
   }
 
+  /**
+   * The slope of the calibration in force, or the ion's ideal one at 25 °C while there is none:
+   * what a tolerance in per cent is taken on.
+   */
+  double slopeMillivoltsPerDecade() {
+    return inForce
+        .map(calibration -> calibration.curve().slopeMillivoltsPerDecade())
+        .orElseGet(
+            () -> Nernst.idealSlopeMillivoltsPerDecade(settings.analyte().charge(), USUAL_CELSIUS));
+  }
+
   /** A sample is read: the next standard begins a new round. */
   void endRound() {
     round.clear();
   }
 
-  /** A standard came to rest. */
-  Calibration settled(String id, StandardPoint point) {
+  /** A standard came to rest, perhaps still creeping. */
+  Calibration settled(String id, StandardPoint point, boolean creeping) {
     round.removeIf(earlier -> earlier.standard().equals(point.standard()));
     round.removeIf(
         earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
@@ -105,7 +119,7 @@ final class CalibrationBook {
     if (outcome.accepted()) {
       inForce = Optional.of(putInForce(id, point.time(), outcome));
     }
-    return event(id, point.time(), outcome);
+    return event(id, point.time(), outcome, creeping);
   }
 
   /** A standard could not be read. */
@@ -117,7 +131,7 @@ final class CalibrationBook {
                 "standard %s: %s".formatted(standard.name(), reason.text()),
                 reason.remedy()));
     standardAgain = Optional.of(standard.name());
-    return event(id, time, CalibrationOutcome.refused(round, refused));
+    return event(id, time, CalibrationOutcome.refused(round, refused), false);
   }
 
   private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
@@ -140,7 +154,7 @@ final class CalibrationBook {
         highest);
   }
 
-  private Calibration event(String id, Instant time, CalibrationOutcome outcome) {
-    return new CalibrationEvent(settings, outcome).of(id, time);
+  private Calibration event(String id, Instant time, CalibrationOutcome outcome, boolean creeping) {
+    return new CalibrationEvent(settings, outcome, creeping).of(id, time);
   }
 }

@@ -21,8 +21,9 @@ import org.restpoint.stability.calibration.StandardPoint;
  *
  * @param settings the probe
  * @param outcome what came of the round
+ * @param creeping whether the last standard still crept when it was taken
  */
-record CalibrationEvent(ProbeSettings settings, CalibrationOutcome outcome) {
+record CalibrationEvent(ProbeSettings settings, CalibrationOutcome outcome, boolean creeping) {
 
   Calibration of(String id, Instant time) {
     Optional<ResponseCurve> curve = outcome.curve();
@@ -55,6 +56,9 @@ record CalibrationEvent(ProbeSettings settings, CalibrationOutcome outcome) {
     }
     if (drawn && outcome.basis() == SlopeBasis.IDEAL) {
       flags.add("ideal-slope");
+    }
+    if (creeping) {
+      flags.add("creeping");
     }
     outcome.remarks().stream().map(Reason::code).forEach(flags::add);
     return flags;

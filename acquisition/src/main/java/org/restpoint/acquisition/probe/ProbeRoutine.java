@@ -9,6 +9,7 @@ import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Doorman.Admission;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
+import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.Settling;
 
 /**
@@ -45,7 +46,7 @@ public final class ProbeRoutine {
     this.doorman = new Doorman(settings, calibrations);
     this.reckoning = new Reckoning(settings, calibrations, doorman, memory);
     this.nextStep = new NextStep(settings, calibrations);
-    this.stream = Stream.of(settings, memory.stream());
+    this.stream = Stream.of(settings, memory.stream(), calibrations::slopeMillivoltsPerDecade);
     this.timeKeeper = new TimeKeeper(memory);
     this.soakUntil = memory.soakUntil();
     this.away = memory.away() && isInStream();
@@ -188,8 +189,7 @@ public final class ProbeRoutine {
               voice.notice(now, Interruptions.clockPutBack(before, now));
               soakUntil = soakUntil.map(end -> TimeKeeper.moved(end, before, now));
               attempt =
-                  attempt.flatMap(
-                      current -> current.again(now, settings.rule(), settings.limits()));
+                  attempt.flatMap(current -> current.again(now, detector(), settings.limits()));
               stream.begin(now);
               tellState(now);
             });
@@ -233,7 +233,11 @@ public final class ProbeRoutine {
     }
     attempt =
         Optional.of(
-            Attempt.onInstruction(purpose, time, instruction, settings.rule(), settings.limits()));
+            Attempt.onInstruction(purpose, time, instruction, detector(), settings.limits()));
+  }
+
+  private RestDetector detector() {
+    return settings.rule().detector(calibrations.slopeMillivoltsPerDecade());
   }
 
   private void leaveStream(Instant time) {

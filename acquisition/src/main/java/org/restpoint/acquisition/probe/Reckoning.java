@@ -88,7 +88,8 @@ final class Reckoning {
             rest.millivolts(),
             rest.standardUncertaintyMillivolts(),
             celsius,
-            time));
+            time),
+        rest.creeping());
   }
 
   private static Reason notKnownAt(double celsius) {

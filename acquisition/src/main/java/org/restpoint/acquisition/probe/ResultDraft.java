@@ -118,6 +118,8 @@ final class ResultDraft {
             : number(seen.map(RestProgress::latestMillivolts)),
         number(seen.map(RestProgress::spreadMillivolts)),
         seen.map(RestProgress::driftMillivoltsPerMinute).orElse(OptionalDouble.empty()),
+        seen.map(RestProgress::driftStandardErrorMillivoltsPerMinute)
+            .orElse(OptionalDouble.empty()),
         calibration,
         amount,
         amount.map(ResultMaker::reported),

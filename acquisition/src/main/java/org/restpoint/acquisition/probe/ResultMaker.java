@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
@@ -81,6 +82,9 @@ final class ResultMaker {
             ? Checks.of(check.standard(), known.celsius(), settings.scale(), amount)
             : Optional.empty();
     List<String> all = new ArrayList<>(flags);
+    if (rest.creeping()) {
+      all.add("creeping");
+    }
     if (known.stale()) {
       all.add("temperature-stale");
     }
@@ -154,15 +158,21 @@ final class ResultMaker {
             ? ", drifting %s mV/min"
                 .formatted(Words.number(seen.driftMillivoltsPerMinute().getAsDouble()))
             : "";
+    String missing =
+        seen.members().stream()
+            .filter(member -> !member.progress().atRest())
+            .map(RestProgress.Member::rule)
+            .collect(Collectors.joining(", "));
     return new Reason(
         "unsettled",
-        "not at rest within %s: %s, the last of them spread over %s mV%s; the rule is %s"
+        "not at rest within %s: %s, the last of them spread over %s mV%s; the rule is %s%s"
             .formatted(
                 Words.span(attempt.limit()),
                 seen.readings() == 1 ? "1 reading" : seen.readings() + " readings",
                 Words.number(seen.spreadMillivolts()),
                 drift,
-                settings.rule().describe()),
+                settings.rule().describe(),
+                missing.isEmpty() ? "" : ", and what does not hold is " + missing),
         "Look for an air bubble under the tip, stir evenly or not at all, let the solution come to"
             + " the temperature of the standards, soak the electrode; then read again.");
   }

@@ -3,6 +3,7 @@ package org.restpoint.acquisition.probe;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
@@ -10,14 +11,18 @@ import org.restpoint.stability.calibration.Reason;
 /** When a probe is read without being told to. */
 sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
 
-  /** The stream a probe's settings ask for, going on from where it stood if that is known. */
-  static Stream of(ProbeSettings settings, Optional<InStream> before) {
+  /**
+   * The stream a probe's settings ask for, going on from where it stood if that is known.
+   *
+   * @param slope the electrode's slope at the time it is asked for, in mV/decade
+   */
+  static Stream of(ProbeSettings settings, Optional<InStream> before, DoubleSupplier slope) {
     Routine routine = settings.routine();
     if (routine instanceof Routine.EachInterval each) {
-      return new IntervalStream(settings, each.interval(), before);
+      return new IntervalStream(settings, each.interval(), before, slope);
     }
     if (routine instanceof Routine.EachRest each) {
-      return new RestStream(settings, each.gapAfter(), before);
+      return new RestStream(settings, each.gapAfter(), before, slope);
     }
     return new AtBench();
   }

@@ -13,16 +13,20 @@ import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
-import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.Station;
 import org.restpoint.stability.buffer.PhBuffer;
 import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
 import org.restpoint.stability.chemistry.Concentration;
 import org.restpoint.stability.chemistry.ConcentrationUnit;
+import org.restpoint.stability.rest.AllOf;
+import org.restpoint.stability.rest.AnyOf;
 import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.DriftRule;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
+import org.restpoint.stability.rest.Tolerance;
 
 /** Translates the words of a station file into the terms of the science. */
 public final class StationTerms {
@@ -82,9 +86,29 @@ public final class StationTerms {
         electrode.routine());
   }
 
-  private static RestRule rule(Settle.Rule rule) {
-    Settle.Rule.Consecutive consecutive = (Settle.Rule.Consecutive) rule;
-    return new ConsecutiveRule(consecutive.readings(), consecutive.withinMillivolts());
+  private static RestRule rule(SettleRule rule) {
+    if (rule instanceof SettleRule.Consecutive consecutive) {
+      return new ConsecutiveRule(
+          consecutive.readings(), tolerance(consecutive.within()), consecutive.span());
+    }
+    if (rule instanceof SettleRule.Drift drift) {
+      return new DriftRule(
+          drift.belowMillivoltsPerMinute(),
+          drift.over(),
+          drift.standardErrors(),
+          drift.readingsAtLeast());
+    }
+    if (rule instanceof SettleRule.AllOf all) {
+      return new AllOf(all.rules().stream().map(StationTerms::rule).toList());
+    }
+    SettleRule.AnyOf any = (SettleRule.AnyOf) rule;
+    return new AnyOf(any.rules().stream().map(StationTerms::rule).toList());
+  }
+
+  private static Tolerance tolerance(SettleRule.Within within) {
+    return within instanceof SettleRule.Within.Percent share
+        ? new Tolerance.ConcentrationPercent(share.percent())
+        : new Tolerance.Millivolts(((SettleRule.Within.Millivolts) within).millivolts());
   }
 
   /** The analyte of an electrode in a checked station file. */

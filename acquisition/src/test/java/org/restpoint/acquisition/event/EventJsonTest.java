@@ -47,6 +47,7 @@ class EventJsonTest {
         OptionalDouble.empty(),
         OptionalDouble.of(0.1),
         OptionalDouble.of(-1e-300),
+        OptionalDouble.of(0.02),
         Optional.of(
             new CalibrationUsed("c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5)),
         Optional.of(new Amount(11.3, "mg/L", "as-N", 0.4, 2, "=")),
@@ -104,6 +105,7 @@ class EventJsonTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -150,6 +152,16 @@ class EventJsonTest {
         List.of(new Reason("standards-scatter", "they scatter", "look for the one that is off")));
   }
 
+  private static Progress.Member member(Optional<List<Progress.Member>> members) {
+    return new Progress.Member(
+        "drift within 0.2 mV/min over 60 s",
+        false,
+        0.2,
+        OptionalDouble.of(-0.7),
+        OptionalDouble.empty(),
+        members);
+  }
+
   static List<Event> events() {
     return List.of(
         full(),
@@ -157,7 +169,28 @@ class EventJsonTest {
         calibration(),
         new Notice("n", "willow-bench", "no3-a", TIME, "gap", "no results", ""),
         new State("willow-bench", "no3-a", TIME, "ready", "then: measure"),
-        new Progress("willow-bench", "no3-a", TIME, 3, 2.5, 213.4, 0.2, OptionalDouble.of(-0.7)),
+        new Progress(
+            "willow-bench",
+            "no3-a",
+            TIME,
+            3,
+            2.5,
+            213.4,
+            0.2,
+            OptionalDouble.of(-0.7),
+            OptionalDouble.empty(),
+            Optional.empty()),
+        new Progress(
+            "willow-bench",
+            "no3-a",
+            TIME,
+            3,
+            2.5,
+            213.4,
+            0.2,
+            OptionalDouble.of(-0.7),
+            OptionalDouble.of(0.1),
+            Optional.of(List.of(member(Optional.empty()), member(Optional.of(List.of()))))),
         new RawReading(
             "willow-bench", "no3-a", TIME, OptionalDouble.of(213.4), OptionalDouble.empty()));
   }

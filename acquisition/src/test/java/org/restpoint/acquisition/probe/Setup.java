@@ -18,6 +18,7 @@ import org.restpoint.stability.chemistry.Basis;
 import org.restpoint.stability.chemistry.Concentration;
 import org.restpoint.stability.chemistry.ConcentrationUnit;
 import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
 
 /** A probe's settings, changed where a test needs it: three readings alike are rest. */
@@ -35,6 +36,7 @@ final class Setup {
   private Calibrate.Every every = new Calibrate.Every.Never();
   private Duration validFor = Duration.ofHours(12);
   private Routine routine = new Routine.Instructed();
+  private Optional<RestRule> rule = Optional.empty();
 
   /** Nitrate as N in mg/L, at the bench, with standards of 5, 20 and 100 mg/L. */
   static Setup nitrate() {
@@ -71,6 +73,11 @@ final class Setup {
 
   Setup readings(int count) {
     readings = count;
+    return this;
+  }
+
+  Setup rule(RestRule how) {
+    rule = Optional.of(how);
     return this;
   }
 
@@ -116,7 +123,7 @@ final class Setup {
         "no3-a",
         ion,
         new Amounts(new Scale.OfConcentration(ion, unit, basis), Optional.empty()),
-        new ConsecutiveRule(readings, 0.1),
+        rule.orElseGet(() -> new ConsecutiveRule(readings, 0.1)),
         new SettleLimits(notBefore, giveUpAfter),
         solutions,
         new Calibrator(ion.charge(), new SlopeLimits(90, 103)),

@@ -18,6 +18,7 @@ final class Mutants {
           "remarks", Schemas.schema("terms.json").at("/$defs/reason"),
           "reasons", Schemas.schema("terms.json").at("/$defs/reason"),
           "points", Schemas.schema("calibration.json").at("/$defs/point"),
+          "members", Schemas.schema("settling.json").at("/$defs/member"),
           "calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed"),
           "concentration", Schemas.schema("result.json").at("/$defs/amount"),
           "reported", Schemas.schema("result.json").at("/$defs/reported"),

@@ -33,6 +33,7 @@ class RecordShapeTest {
       List.of(
           new Shape(RawReading.class, "raw.json", ""),
           new Shape(Progress.class, "settling.json", ""),
+          new Shape(Progress.Member.class, "settling.json", "/$defs/member"),
           new Shape(Result.class, "result.json", ""),
           new Shape(Result.CalibrationUsed.class, "result.json", "/$defs/calibrationUsed"),
           new Shape(Result.Amount.class, "result.json", "/$defs/amount"),

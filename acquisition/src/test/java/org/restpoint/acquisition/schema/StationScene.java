@@ -26,6 +26,7 @@ import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureSource;
@@ -91,7 +92,12 @@ final class StationScene {
             Optional.empty(),
             List.of(),
             new Settle(
-                new Settle.Rule.Consecutive(5, 0.1), Duration.ofSeconds(3), Duration.ofMinutes(10)),
+                new SettleRule.AllOf(
+                    List.of(
+                        new SettleRule.Consecutive(5, 0.1),
+                        new SettleRule.Drift(1, Duration.ofSeconds(3), 1, 3))),
+                Duration.ofSeconds(3),
+                Duration.ofMinutes(10)),
             new Calibrate(
                 List.of("low"),
                 Optional.empty(),

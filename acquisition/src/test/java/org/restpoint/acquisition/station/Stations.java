@@ -17,6 +17,7 @@ import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureSource;
@@ -62,7 +63,7 @@ final class Stations {
         Optional.empty(),
         List.of(),
         new Settle(
-            new Settle.Rule.Consecutive(3, 0.1), Duration.ofSeconds(2), Duration.ofSeconds(35)),
+            new SettleRule.Consecutive(3, 0.1), Duration.ofSeconds(2), Duration.ofSeconds(35)),
         new Calibrate(
             List.of("low", "high"),
             Optional.empty(),

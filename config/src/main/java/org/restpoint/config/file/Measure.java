@@ -36,6 +36,14 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
   static final Measure TEMPERATURE_COEFFICIENT =
       of("a temperature coefficient", "mV/K", "-0.9 mV/K", Map.of("mV/K", "1", "uV/K", "0.001"));
 
+  /** How far apart potentials may lie, base mV; in % as well, which {@link #SHARE} reads. */
+  static final Measure TOLERANCE =
+      of("a tolerance", "mV or %", "0.1 mV", Map.of("mV", "1", "uV", "0.001", "V", "1000"));
+
+  /** Drift of a potential as a limit of rest, base mV/min. */
+  static final Measure DRIFT_PER_MINUTE =
+      of("a drift", "mV/min", "0.2 mV/min", Map.of("mV/min", "1"));
+
   /** Span of time, base s. */
   static final Measure TIME =
       of(

@@ -66,6 +66,11 @@ final class RoutineReader {
       return;
     }
     Duration longest = each.interval().minus(LATEST_BEFORE_THE_NEXT);
+    Duration window = settle.rule().shortestWait();
+    if (window.compareTo(longest) >= 0) {
+      refuse(electrode, "the window of settle (" + span(window) + ")");
+      return;
+    }
     if (settle.notBefore().compareTo(longest) < 0) {
       return;
     }
@@ -75,12 +80,17 @@ final class RoutineReader {
             .flatMap(value -> value.inside("not-before"))
             .map(Entry::found)
             .orElseGet(() -> settle.notBefore().toString());
+    refuse(electrode, "settle.not-before (" + limit + ")");
+  }
+
+  private static void refuse(Section electrode, String shorter) {
     electrode
         .find("routine")
         .flatMap(value -> value.inside("every"))
-        .ifPresent(
-            every ->
-                every.refuse(
-                    "a time more than 1 ms longer than settle.not-before (" + limit + ")"));
+        .ifPresent(every -> every.refuse("a time more than 1 ms longer than " + shorter));
+  }
+
+  private static String span(Duration span) {
+    return span.toMillisPart() == 0 ? span.toSeconds() + " s" : span.toMillis() + " ms";
   }
 }

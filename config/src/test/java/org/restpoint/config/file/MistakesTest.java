@@ -37,8 +37,8 @@ class MistakesTest {
     assertProblem(
         "within:",
         "wihtin:",
-        "probes.no3-a.settle.wihtin (line 16): expected one of rule, readings, within, not-before,"
-            + " give-up-after; found wihtin; did you mean within?");
+        "probes.no3-a.settle.wihtin (line 16): expected one of rule, readings, within, for,"
+            + " not-before, give-up-after; found wihtin; did you mean within?");
   }
 
   @Test
@@ -46,7 +46,7 @@ class MistakesTest {
     assertProblem(
         "0.1 mV",
         "0.1",
-        "probes.no3-a.settle.within (line 16): expected a potential in mV, e.g. 0.1 mV;"
+        "probes.no3-a.settle.within (line 16): expected a tolerance in mV or %, e.g. 0.1 mV;"
             + " found 0.1 (no unit)");
   }
 
@@ -55,7 +55,7 @@ class MistakesTest {
     assertProblem(
         "0.1 mV",
         "0.1 Cel",
-        "probes.no3-a.settle.within (line 16): expected a potential in mV, e.g. 0.1 mV;"
+        "probes.no3-a.settle.within (line 16): expected a tolerance in mV or %, e.g. 0.1 mV;"
             + " found 0.1 Cel");
   }
 

@@ -91,6 +91,7 @@ class SchemaTest {
           /$defs/source/oneOf/1/properties                                 | fixed
           /$defs/source/oneOf/2/properties                                 | probe
           /$defs/settle/properties                                         | settle
+          /$defs/rule-of-rest/properties                                   | rule-of-rest
           /$defs/calibrate/properties                                      | calibrate
           /$defs/low-end/oneOf/1/properties                                | low-end
           /$defs/compensation/oneOf/1/properties                           | isopotential
@@ -123,6 +124,7 @@ class SchemaTest {
       case "fixed" -> TemperatureReader.FIXED_KEYS;
       case "probe" -> TemperatureReader.PROBE_KEYS;
       case "settle" -> SettleReader.KEYS;
+      case "rule-of-rest" -> SettleRuleReader.KEYS;
       case "calibrate" -> CalibrateReader.KEYS;
       case "low-end" -> LowEndReader.FIXED_KEYS;
       case "isopotential" -> CompensationReader.ISOPOTENTIAL_KEYS;

@@ -25,6 +25,7 @@ import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureSource;
@@ -73,7 +74,7 @@ class StationFileTest {
                 Optional.empty(),
                 List.of(),
                 new Settle(
-                    new Settle.Rule.Consecutive(10, 0.1),
+                    new SettleRule.Consecutive(10, 0.1),
                     Duration.ofSeconds(20),
                     Duration.ofMinutes(10)),
                 new Calibrate(
@@ -128,8 +129,7 @@ class StationFileTest {
     Electrode electrode = electrode(station, "no3-a");
     assertThat(electrode.settle())
         .isEqualTo(
-            new Settle(
-                new Settle.Rule.Consecutive(10, 0.1), Duration.ZERO, Duration.ofMinutes(10)));
+            new Settle(new SettleRule.Consecutive(10, 0.1), Duration.ZERO, Duration.ofMinutes(10)));
     assertThat(electrode.calibrate())
         .isEqualTo(
             new Calibrate(
@@ -176,7 +176,7 @@ class StationFileTest {
         .isEqualTo(
             new TemperatureSource.FromProbe(
                 "temp-1", Duration.ofSeconds(90), TemperatureSource.WhenStale.FLAG));
-    assertThat(no3.settle().rule()).isEqualTo(new Settle.Rule.Consecutive(5, 0.2));
+    assertThat(no3.settle().rule()).isEqualTo(new SettleRule.Consecutive(5, 0.2));
     assertThat(no3.calibrate().every()).isEqualTo(new Calibrate.Every.Span(Duration.ofHours(2)));
     assertThat(no3.routine()).isEqualTo(new Routine.EachInterval(Duration.ofMinutes(15)));
     Electrode chloride = electrode(station, "chloride");
@@ -268,5 +268,59 @@ class StationFileTest {
 
   private static StandardSolution standard(Station station, String name) {
     return Objects.requireNonNull(station.standards().get(name), name);
+  }
+
+  private SettleRule rule(String settle) {
+    String text =
+        Fixture.changed(
+            "bench.yaml",
+            "rule: consecutive, readings: 10, within: 0.1 mV, not-before: 20 s,"
+                + " give-up-after: 10 min",
+            settle);
+    return new Fixture(folder)
+        .understood(text)
+        .probes()
+        .values()
+        .iterator()
+        .next()
+        .electrode()
+        .orElseThrow()
+        .settle()
+        .rule();
+  }
+
+  @Test
+  void everyRuleOfRestIsUnderstood() {
+    SettleRule percent =
+        new SettleRule.Consecutive(10, new SettleRule.Within.Percent(2.5), Duration.ofSeconds(30));
+    SettleRule usualDrift = new SettleRule.Drift(0.2, Duration.ofMinutes(1), 1, 5);
+    SettleRule drift = new SettleRule.Drift(0.07, Duration.ofSeconds(90), 2, 20);
+    SettleRule five = new SettleRule.Consecutive(5, 0.1);
+
+    assertThat(rule("within: 2.5 %, for: 30 s")).isEqualTo(percent);
+    assertThat(rule("rule: drift, below: 0.2 mV/min")).isEqualTo(usualDrift);
+    assertThat(
+            rule(
+                "rule: drift, below: 0.07 mV/min, over: 90 s, standard-errors: 2,"
+                    + " readings-at-least: 20"))
+        .isEqualTo(drift);
+    assertThat(rule("rule: all-of, rules: [{ readings: 5 }, { rule: drift, below: 0.2 mV/min }]"))
+        .isEqualTo(new SettleRule.AllOf(List.of(five, usualDrift)));
+    assertThat(
+            rule(
+                "rule: any-of, rules: [{ readings: 5 }, { rule: all-of, rules: [{ rule: drift,"
+                    + " below: 0.2 mV/min }, { within: 2.5 %, for: 30 s }] }]"))
+        .isEqualTo(
+            new SettleRule.AnyOf(
+                List.of(five, new SettleRule.AllOf(List.of(usualDrift, percent)))));
+  }
+
+  @Test
+  void aCombinationWaitsAsLongAsItsRulesMust() {
+    SettleRule short5 = new SettleRule.Drift(1, Duration.ofSeconds(5), 1, 5);
+    SettleRule long9 = new SettleRule.Drift(1, Duration.ofSeconds(9), 1, 5);
+
+    assertThat(new SettleRule.AllOf(List.of(short5, long9)).shortestWait()).hasSeconds(9);
+    assertThat(new SettleRule.AnyOf(List.of(long9, short5)).shortestWait()).hasSeconds(5);
   }
 }

@@ -1,5 +1,7 @@
 package org.restpoint.stability.rest;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,7 +18,7 @@ final class ConsecutiveDetector implements RestDetector {
    * keeps them within 0.1 mV. Far below any converter's step, far above the rounding of a
    * potential.
    */
-  private static final double ROUNDING_MILLIVOLTS = 1e-9;
+  static final double ROUNDING_MILLIVOLTS = 1e-9;
 
   private static final double NANOS_PER_MINUTE = 60e9;
 
@@ -63,7 +65,8 @@ final class ConsecutiveDetector implements RestDetector {
       throw new IllegalStateException("no reading yet");
     }
     double latest = window[next == 0 ? length - 1 : next - 1];
-    return new RestProgress(taken, latest, spread(), driftMillivoltsPerMinute());
+    Optional<Drift> drift = drift();
+    return new RestProgress(atRest(), taken, latest, spread(), drift, creeping(drift), List.of());
   }
 
   @Override
@@ -83,26 +86,47 @@ final class ConsecutiveDetector implements RestDetector {
     }
     double varianceOfMean = squares / (length - 1) / length;
     double uncertainty = Math.sqrt(varianceOfMean + within * within / 3);
-    return new RestingPotential(mean, uncertainty, false, spread());
+    Optional<Drift> drift = drift();
+    return new RestingPotential(mean, uncertainty, false, spread(), drift, creeping(drift));
   }
 
-  private OptionalDouble driftMillivoltsPerMinute() {
+  private boolean creeping(Optional<Drift> drift) {
+    return drift.isPresent() && drift.get().creeps(within);
+  }
+
+  private Optional<Drift> drift() {
     int n = (int) Math.min(taken, length);
-    long origin = nanos[0];
     double meanMinutes = 0;
     double meanMillivolts = 0;
     for (int i = 0; i < n; i++) {
-      meanMinutes += (nanos[i] - origin) / NANOS_PER_MINUTE / n;
-      meanMillivolts += window[i] / n;
+      meanMinutes += minutes(i) / n;
+      meanMillivolts += (window[i] - window[0]) / n;
     }
     double sxx = 0;
     double sxy = 0;
     for (int i = 0; i < n; i++) {
-      double minutes = (nanos[i] - origin) / NANOS_PER_MINUTE - meanMinutes;
+      double minutes = minutes(i) - meanMinutes;
       sxx += minutes * minutes;
-      sxy += minutes * (window[i] - meanMillivolts);
+      sxy += minutes * (window[i] - window[0] - meanMillivolts);
     }
-    return sxx > 0 ? OptionalDouble.of(sxy / sxx) : OptionalDouble.empty();
+    if (!(sxx > 0)) {
+      return Optional.empty();
+    }
+    double slope = sxy / sxx;
+    if (n < 3) {
+      return Optional.of(new Drift(slope, OptionalDouble.empty()));
+    }
+    double squares = 0;
+    for (int i = 0; i < n; i++) {
+      double off = window[i] - window[0] - meanMillivolts - slope * (minutes(i) - meanMinutes);
+      squares += off * off;
+    }
+    return Optional.of(new Drift(slope, OptionalDouble.of(Math.sqrt(squares / (n - 2) / sxx))));
+  }
+
+  /** The time of a place in the ring, in min since that of the first place. */
+  private double minutes(int place) {
+    return (nanos[place] - nanos[0]) / NANOS_PER_MINUTE;
   }
 
   /**

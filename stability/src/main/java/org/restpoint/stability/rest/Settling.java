@@ -27,12 +27,12 @@ public final class Settling {
   /**
    * Begins at an instant.
    *
-   * @param rule the rule
+   * @param detector the rule at work, at its beginning
    * @param limits when a decision may come
    * @param startNanos the beginning, in ns from any fixed origin; {@link #accept} uses the same
    */
-  public Settling(RestRule rule, SettleLimits limits, long startNanos) {
-    this.detector = rule.detector();
+  public Settling(RestDetector detector, SettleLimits limits, long startNanos) {
+    this.detector = detector;
     this.startNanos = startNanos;
     this.earliestNanos = Math.addExact(startNanos, limits.notBefore().toNanos());
     this.deadlineNanos = Math.addExact(startNanos, limits.giveUpAfter().toNanos());

@@ -69,7 +69,7 @@ public class SettlingBenchmark {
   private final Reading[] trace = new Reading[TRACE];
   private final SettleLimits limits = new SettleLimits(Duration.ZERO, Duration.ofDays(365));
   private ConsecutiveRule rule = new ConsecutiveRule(2, 0);
-  private Settling settling = new Settling(rule, limits, 0);
+  private Settling settling = new Settling(rule.detector(59.16), limits, 0);
   private long lapNanos;
   private int next;
 
@@ -86,7 +86,7 @@ public class SettlingBenchmark {
       trace[i] = Reading.of(time, Math.rint(potential * 100) / 100, 22.5);
     }
     rule = new ConsecutiveRule(readings, outcome.withinMillivolts);
-    settling = new Settling(rule, limits, 0);
+    settling = new Settling(rule.detector(59.16), limits, 0);
     lapNanos = 0;
     next = 0;
   }
@@ -99,7 +99,7 @@ public class SettlingBenchmark {
     long nanos = lapNanos + time.getEpochSecond() * 1_000_000_000 + time.getNano();
     Stage stage = settling.accept(nanos, reading.millivolts().getAsDouble());
     if (stage != Stage.WAITING) {
-      settling = new Settling(rule, limits, nanos);
+      settling = new Settling(rule.detector(59.16), limits, nanos);
     }
     next++;
     if (next == TRACE) {
@@ -114,6 +114,7 @@ public class SettlingBenchmark {
     new Runner(
             new OptionsBuilder()
                 .include(SettlingBenchmark.class.getName())
+                .include(RestRuleBenchmark.class.getName())
                 .addProfiler(GCProfiler.class)
                 .build())
         .run();

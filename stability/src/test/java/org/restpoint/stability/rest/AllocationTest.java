@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.restpoint.stability.rest.Settling.Stage;
 
 class AllocationTest {
@@ -28,11 +29,31 @@ class AllocationTest {
     return waiting;
   }
 
+  private static RestRule spanning(int readings, Duration span) {
+    return new ConsecutiveRule(readings, new Tolerance.ConcentrationPercent(1), span);
+  }
+
+  /** Readings a millisecond apart: 20 s hold more of them than there are places. */
+  static List<RestRule> rules() {
+    RestRule consecutive = new ConsecutiveRule(10, 0.1);
+    RestRule drift = new DriftRule(0.2, Duration.ofSeconds(20));
+    return List.of(
+        new ConsecutiveRule(2, 0.1),
+        consecutive,
+        new ConsecutiveRule(300, 0.1),
+        spanning(10, Duration.ofMillis(200)),
+        spanning(300, Duration.ofSeconds(20)),
+        new DriftRule(0.2, Duration.ofMillis(500)),
+        drift,
+        new AllOf(List.of(consecutive, drift)),
+        new AnyOf(List.of(drift, new AllOf(List.of(consecutive, drift)))));
+  }
+
   @ParameterizedTest
-  @ValueSource(ints = {2, 10, 300})
-  void takingAMillionReadingsAllocatesNothing(int readings) {
+  @MethodSource("rules")
+  void takingAMillionReadingsAllocatesNothing(RestRule rule) {
     SettleLimits limits = new SettleLimits(Duration.ZERO, Duration.ofDays(1));
-    Settling settling = new Settling(new ConsecutiveRule(readings, 0.1), limits, 0);
+    Settling settling = new Settling(rule.detector(59.16), limits, 0);
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long thread = Thread.currentThread().getId();
     assertThat(waiting(settling, 0)).isEqualTo(READINGS);

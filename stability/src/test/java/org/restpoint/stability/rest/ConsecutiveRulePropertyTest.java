@@ -54,7 +54,7 @@ class ConsecutiveRulePropertyTest {
       @ForAll("traces") int[] hundredths,
       @ForAll @IntRange(min = 2, max = 30) int readings,
       @ForAll @IntRange(max = 40) int tolerance) {
-    RestDetector detector = new ConsecutiveRule(readings, tolerance / 100.0).detector();
+    RestDetector detector = new ConsecutiveRule(readings, tolerance / 100.0).detector(59.16);
     for (int i = 0; i < hundredths.length; i++) {
       boolean expected = alike(hundredths, i, readings, tolerance);
       assertThat(detector.accept(i, hundredths[i] / 100.0)).as("reading %d", i).isEqualTo(expected);
@@ -64,7 +64,7 @@ class ConsecutiveRulePropertyTest {
   @Property
   void theMeanAndTheSpreadAreThoseOfTheLastReadings(
       @ForAll("traces") int[] hundredths, @ForAll @IntRange(min = 2, max = 30) int readings) {
-    RestDetector detector = new ConsecutiveRule(readings, 1e6).detector();
+    RestDetector detector = new ConsecutiveRule(readings, 1e6).detector(59.16);
     for (int i = 0; i < hundredths.length; i++) {
       if (detector.accept(i, hundredths[i] / 100.0)) {
         double sum = 0;

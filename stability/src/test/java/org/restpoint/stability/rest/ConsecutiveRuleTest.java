@@ -23,7 +23,7 @@ class ConsecutiveRuleTest {
 
   @Test
   void tenReadingsAlikeAreAtRestAndNineAreNot() {
-    RestDetector detector = new ConsecutiveRule(10, 0).detector();
+    RestDetector detector = new ConsecutiveRule(10, 0).detector(59.16);
     for (int i = 0; i < 9; i++) {
       assertThat(detector.accept(i * SECOND, 101.3)).isFalse();
     }
@@ -33,15 +33,15 @@ class ConsecutiveRuleTest {
   @Test
   void decimalsApartByExactlyTheToleranceAreWithinIt() {
     // 1.1 − 1.0 is a little over 0.1 in binary, 0.3 − 0.2 a little under it.
-    assertThat(feed(new ConsecutiveRule(3, 0.1).detector(), 1.0, 1.05, 1.1)).isTrue();
-    assertThat(feed(new ConsecutiveRule(3, 0.1).detector(), 0.2, 0.25, 0.3)).isTrue();
-    assertThat(feed(new ConsecutiveRule(2, 0.1).detector(), -999.9, -1000.0)).isTrue();
-    assertThat(feed(new ConsecutiveRule(3, 0.1).detector(), 1.0, 1.05, 1.101)).isFalse();
+    assertThat(feed(new ConsecutiveRule(3, 0.1).detector(59.16), 1.0, 1.05, 1.1)).isTrue();
+    assertThat(feed(new ConsecutiveRule(3, 0.1).detector(59.16), 0.2, 0.25, 0.3)).isTrue();
+    assertThat(feed(new ConsecutiveRule(2, 0.1).detector(59.16), -999.9, -1000.0)).isTrue();
+    assertThat(feed(new ConsecutiveRule(3, 0.1).detector(59.16), 1.0, 1.05, 1.101)).isFalse();
   }
 
   @Test
   void aSpikeKeepsItAwakeUntilItHasLeftTheWindow() {
-    RestDetector detector = new ConsecutiveRule(4, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(4, 0.1).detector(59.16);
     assertThat(feed(detector, 5, 5, 5, 9)).isFalse();
     for (int i = 0; i < 3; i++) {
       assertThat(detector.accept((4 + i) * SECOND, 5)).isFalse();
@@ -52,7 +52,7 @@ class ConsecutiveRuleTest {
   @Test
   void aLongCreepInsideTheToleranceIsAtRestByThisRuleAndItsDriftSaysSo() {
     // 0.01 mV each second is 0.6 mV/min; ten readings of it span 0.09 mV.
-    RestDetector detector = new ConsecutiveRule(10, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(10, 0.1).detector(59.16);
     boolean rest = false;
     for (int i = 0; i < 1000; i++) {
       rest = detector.accept(i * SECOND, -20 - 0.01 * i);
@@ -66,7 +66,7 @@ class ConsecutiveRuleTest {
 
   @Test
   void driftIsTheSlopeOverTheWindowAloneAndOfUnevenTimesToo() {
-    RestDetector detector = new ConsecutiveRule(4, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(4, 0.1).detector(59.16);
     long[] seconds = {0, 100, 103, 104, 109, 121};
     for (long second : seconds) {
       double millivolts = second < 100 ? 400 : 7 + 0.05 * second;
@@ -78,7 +78,7 @@ class ConsecutiveRuleTest {
 
   @Test
   void driftNeedsTwoInstants() {
-    RestDetector detector = new ConsecutiveRule(3, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(3, 0.1).detector(59.16);
     detector.accept(SECOND, 1);
     assertThat(detector.progress().driftMillivoltsPerMinute()).isEmpty();
     detector.accept(SECOND, 2);
@@ -90,7 +90,7 @@ class ConsecutiveRuleTest {
   @Test
   void noiseAboveTheToleranceNeverSettles() {
     // The range of ten readings of 0.5 mV noise is below 0.1 mV once in more than 10⁹.
-    RestDetector detector = new ConsecutiveRule(10, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(10, 0.1).detector(59.16);
     Random random = new Random(7);
     for (int i = 0; i < 100_000; i++) {
       assertThat(detector.accept(i * SECOND, 0.5 * random.nextGaussian())).isFalse();
@@ -99,7 +99,7 @@ class ConsecutiveRuleTest {
 
   @Test
   void theRestingPotentialIsTheMeanAndItsUncertaintyKnowsTheTolerance() {
-    RestDetector detector = new ConsecutiveRule(4, 0.3).detector();
+    RestDetector detector = new ConsecutiveRule(4, 0.3).detector(59.16);
     assertThat(feed(detector, 50, 7.0, 7.1, 7.2, 7.1)).isTrue();
     RestingPotential potential = detector.potential();
     assertThat(potential.millivolts()).isCloseTo(7.1, within(1e-12));
@@ -112,7 +112,7 @@ class ConsecutiveRuleTest {
 
   @Test
   void thereIsNoPotentialBeforeRest() {
-    RestDetector detector = new ConsecutiveRule(2, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(2, 0.1).detector(59.16);
     assertThatThrownBy(detector::potential).isInstanceOf(IllegalStateException.class);
     feed(detector, 1, 2);
     assertThatThrownBy(detector::potential)
@@ -122,14 +122,14 @@ class ConsecutiveRuleTest {
 
   @Test
   void thereIsNoProgressBeforeTheFirstReading() {
-    assertThatThrownBy(() -> new ConsecutiveRule(2, 0.1).detector().progress())
+    assertThatThrownBy(() -> new ConsecutiveRule(2, 0.1).detector(59.16).progress())
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("no reading yet");
   }
 
   @Test
   void progressSaysWhatWasSeenSoFar() {
-    RestDetector detector = new ConsecutiveRule(3, 0.1).detector();
+    RestDetector detector = new ConsecutiveRule(3, 0.1).detector(59.16);
     feed(detector, 4, 6);
     assertThat(detector.progress().readings()).isEqualTo(2);
     assertThat(detector.progress().latestMillivolts()).isEqualTo(6);
@@ -168,6 +168,7 @@ class ConsecutiveRuleTest {
 
   @Test
   void anElectrodeHasLeftItsRestBeyondThreeTolerances() {
-    assertThat(new ConsecutiveRule(10, 0.1).restBandMillivolts()).isCloseTo(0.3, within(1e-12));
+    assertThat(new ConsecutiveRule(10, 0.1).restBandMillivolts(59.16))
+        .isCloseTo(0.3, within(1e-12));
   }
 }

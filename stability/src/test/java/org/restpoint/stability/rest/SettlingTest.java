@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.restpoint.stability.rest.Settling.Stage;
 
@@ -18,7 +19,7 @@ class SettlingTest {
       new SettleLimits(Duration.ofSeconds(20), Duration.ofMinutes(1));
 
   private static Settling settling() {
-    return new Settling(new ConsecutiveRule(3, 0.1), LIMITS, START);
+    return new Settling(new ConsecutiveRule(3, 0.1).detector(59.16), LIMITS, START);
   }
 
   private static Stage at(Settling settling, int second, double millivolts) {
@@ -113,11 +114,11 @@ class SettlingTest {
 
   @Test
   void aRestingPotentialThatCannotBeIsRefused() {
-    assertThatThrownBy(() -> new RestingPotential(Double.NaN, 0, false, 0))
+    assertThatThrownBy(() -> new RestingPotential(Double.NaN, 0, false, 0, Optional.empty(), false))
         .hasMessage("a potential is a finite number, not NaN");
-    assertThatThrownBy(() -> new RestingPotential(1, -1, false, 0))
+    assertThatThrownBy(() -> new RestingPotential(1, -1, false, 0, Optional.empty(), false))
         .hasMessage("an uncertainty and a spread are 0 or above");
-    assertThatThrownBy(() -> new RestingPotential(1, 0, false, Double.NaN))
+    assertThatThrownBy(() -> new RestingPotential(1, 0, false, Double.NaN, Optional.empty(), false))
         .hasMessage("an uncertainty and a spread are 0 or above");
   }
 }

@@ -1,0 +1,49 @@
+package org.restpoint.acquisition.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.restpoint.acquisition.service.Stations;
+
+/** What {@code check} says of when an electrode is at rest. */
+class SettleWordsTest {
+
+  private static final String STATION =
+      """
+      station: willow-bench
+      broker: embedded
+      standards:
+        low: { concentration: 5 mg/L, basis: as-N }
+      probes:
+        no3-a:
+          analyte: nitrate
+          basis: as-N
+          link: { recording: { file: any.csv } }
+          temperature: { fixed: 22.0 Cel }
+          settle: { %s, give-up-after: 10 min }
+          calibrate: { standards: [low] }
+      """;
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          readings: 10 | 10 readings lie within 0.1 mV
+          within: 2 %, for: 30 s | all readings of 30 s, 10 or more, lie within 2 % of the concentration
+          rule: drift, below: 0.2 mV/min | the drift over 1 min plus its standard error is at most 0.2 mV/min with 5 readings or more
+          rule: drift, below: 1 mV/min, over: 90 s, standard-errors: 0 | the drift over 90 s is at most 1 mV/min with 5 readings or more
+          rule: drift, below: 1 mV/min, standard-errors: 2, readings-at-least: 9 | the drift over 1 min plus 2 standard errors is at most 1 mV/min with 9 readings or more
+          rule: any-of, rules: [{ readings: 5 }, { readings: 9, within: 1 mV }] | 5 readings lie within 0.1 mV or 9 readings lie within 1 mV
+          rule: all-of, rules: [{ readings: 5 }, { rule: any-of, rules: [{ readings: 6 }, { rule: drift, below: 1 mV/min, standard-errors: 0 }] }] | 5 readings lie within 0.1 mV and (6 readings lie within 0.1 mV or the drift over 1 min is at most 1 mV/min with 5 readings or more)
+          """)
+  void everyRuleIsSaidInWords(String settle, String words) {
+    assertThat(StationAccount.of(Stations.read(folder, STATION.formatted(settle))))
+        .contains("            at rest when " + words + ", not before 0 s, given up after 10 min");
+  }
+}
