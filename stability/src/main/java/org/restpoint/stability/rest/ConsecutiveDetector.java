@@ -1,15 +1,14 @@
 package org.restpoint.stability.rest;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * {@link ConsecutiveRule} at work.
  *
  * <p>The last n readings stand in a ring; two monotonic queues of places in it keep their largest
  * and their smallest (D. Lemire, Nordic Journal of Computing 13 (2006) 328), so a reading costs the
- * same whatever n is. State: 24·n bytes in four arrays of fixed length.
+ * same whatever n is. What stood in the window n to 2n readings before is kept summed up, to tell
+ * an approach that slows down from a creep. State: 24·n bytes in four arrays of fixed length.
  */
 final class ConsecutiveDetector implements RestDetector {
 
@@ -20,14 +19,16 @@ final class ConsecutiveDetector implements RestDetector {
    */
   static final double ROUNDING_MILLIVOLTS = 1e-9;
 
-  private static final double NANOS_PER_MINUTE = 60e9;
-
   private final int length;
   private final double within;
   private final double[] window;
   private final long[] nanos;
   private final Extremes highest;
   private final Extremes lowest;
+  private final Moments before = new Moments();
+  private final Moments candidate = new Moments();
+  private final Moments whole = new Moments();
+  private final Moments reading = new Moments();
   private int next;
   private long taken;
 
@@ -48,7 +49,24 @@ final class ConsecutiveDetector implements RestDetector {
     lowest.take(next);
     next = next + 1 == length ? 0 : next + 1;
     taken++;
+    if (taken % length == 0) {
+      before.set(candidate);
+      candidate.set(summed());
+    }
     return atRest();
+  }
+
+  /** The readings in the window, oldest first. */
+  private Moments summed() {
+    whole.clear();
+    int n = (int) Math.min(taken, length);
+    for (int i = 0; i < n; i++) {
+      int place = next - n + i;
+      int inRing = place < 0 ? place + length : place;
+      reading.set(nanos[inRing], window[inRing]);
+      whole.append(reading);
+    }
+    return whole;
   }
 
   private boolean atRest() {
@@ -65,8 +83,15 @@ final class ConsecutiveDetector implements RestDetector {
       throw new IllegalStateException("no reading yet");
     }
     double latest = window[next == 0 ? length - 1 : next - 1];
-    Optional<Drift> drift = drift();
-    return new RestProgress(atRest(), taken, latest, spread(), drift, creeping(drift), List.of());
+    Moments seen = summed();
+    return new RestProgress(
+        atRest(),
+        taken,
+        latest,
+        spread(),
+        seen.drift(),
+        Creep.leaves(before, seen, within),
+        List.of());
   }
 
   @Override
@@ -74,59 +99,15 @@ final class ConsecutiveDetector implements RestDetector {
     if (!atRest()) {
       throw new IllegalStateException("not at rest");
     }
-    double origin = window[0];
-    double sum = 0;
-    for (double value : window) {
-      sum += value - origin;
-    }
-    double mean = origin + sum / length;
-    double squares = 0;
-    for (double value : window) {
-      squares += (value - mean) * (value - mean);
-    }
-    double varianceOfMean = squares / (length - 1) / length;
-    double uncertainty = Math.sqrt(varianceOfMean + within * within / 3);
-    Optional<Drift> drift = drift();
-    return new RestingPotential(mean, uncertainty, false, spread(), drift, creeping(drift));
-  }
-
-  private boolean creeping(Optional<Drift> drift) {
-    return drift.isPresent() && drift.get().creeps(within);
-  }
-
-  private Optional<Drift> drift() {
-    int n = (int) Math.min(taken, length);
-    double meanMinutes = 0;
-    double meanMillivolts = 0;
-    for (int i = 0; i < n; i++) {
-      meanMinutes += minutes(i) / n;
-      meanMillivolts += (window[i] - window[0]) / n;
-    }
-    double sxx = 0;
-    double sxy = 0;
-    for (int i = 0; i < n; i++) {
-      double minutes = minutes(i) - meanMinutes;
-      sxx += minutes * minutes;
-      sxy += minutes * (window[i] - window[0] - meanMillivolts);
-    }
-    if (!(sxx > 0)) {
-      return Optional.empty();
-    }
-    double slope = sxy / sxx;
-    if (n < 3) {
-      return Optional.of(new Drift(slope, OptionalDouble.empty()));
-    }
-    double squares = 0;
-    for (int i = 0; i < n; i++) {
-      double off = window[i] - window[0] - meanMillivolts - slope * (minutes(i) - meanMinutes);
-      squares += off * off;
-    }
-    return Optional.of(new Drift(slope, OptionalDouble.of(Math.sqrt(squares / (n - 2) / sxx))));
-  }
-
-  /** The time of a place in the ring, in min since that of the first place. */
-  private double minutes(int place) {
-    return (nanos[place] - nanos[0]) / NANOS_PER_MINUTE;
+    Moments seen = summed();
+    double uncertainty = Math.sqrt(seen.varianceOfMean() + within * within / 3);
+    return new RestingPotential(
+        seen.meanMillivolts(),
+        uncertainty,
+        false,
+        spread(),
+        seen.drift(),
+        Creep.leaves(before, seen, within));
   }
 
   /**

@@ -27,30 +27,4 @@ import java.util.OptionalDouble;
  * @param millivoltsPerMinute d
  * @param standardErrorMillivoltsPerMinute u(d), 0 or above
  */
-public record Drift(double millivoltsPerMinute, OptionalDouble standardErrorMillivoltsPerMinute) {
-
-  /**
-   * How far ahead a drift is projected, in min: about as long as a sample stays at the electrode
-   * when a reading is taken twice. Our choice.
-   */
-  public static final double HORIZON_MINUTES = 5;
-
-  /**
-   * Standard errors a drift must exceed before it is held to be one: of white noise alone and many
-   * readings about one window in twenty does.
-   */
-  private static final double STANDARD_ERRORS = 2;
-
-  /**
-   * Whether it is a creep that a tolerance has let through: {@code |d|·5 min > w} and {@code |d| >
-   * 2·u(d)}.
-   *
-   * @param toleranceMillivolts w, 0 or above
-   */
-  public boolean creeps(double toleranceMillivolts) {
-    double size = Math.abs(millivoltsPerMinute);
-    return standardErrorMillivoltsPerMinute.isPresent()
-        && size * HORIZON_MINUTES > toleranceMillivolts
-        && size > STANDARD_ERRORS * standardErrorMillivoltsPerMinute.getAsDouble();
-  }
-}
+public record Drift(double millivoltsPerMinute, OptionalDouble standardErrorMillivoltsPerMinute) {}

@@ -112,6 +112,20 @@ final class Moments {
     return longestPauseNanos;
   }
 
+  /** Mean of the times, in min since the first reading. */
+  double middleMinutes() {
+    return meanMinutes;
+  }
+
+  /** Mean of the times, in ns. */
+  double middleNanos() {
+    return firstNanos + meanMinutes * NANOS_PER_MINUTE;
+  }
+
+  long lastNanos() {
+    return lastNanos;
+  }
+
   double meanMillivolts() {
     return meanMillivolts;
   }

@@ -1,13 +1,14 @@
 package org.restpoint.stability.rest;
 
 import java.util.List;
-import java.util.Optional;
 
 /** {@link ConsecutiveRule} with a least span at work. */
 final class SpanDetector implements RestDetector {
 
   private final double within;
   private final SlidingWindow window;
+  private final Moments before = new Moments();
+  private final Moments candidate = new Moments();
 
   SpanDetector(int readings, double within, long spanNanos) {
     this.within = within;
@@ -17,7 +18,16 @@ final class SpanDetector implements RestDetector {
   @Override
   public boolean accept(long nanos, double millivolts) {
     window.take(nanos, millivolts);
+    keepBefore(window.readings());
     return atRest();
+  }
+
+  /** The last window but one that has no reading in common with the present one. */
+  private void keepBefore(Moments present) {
+    if (candidate.count() == 0 || candidate.lastNanos() < present.firstNanos()) {
+      before.set(candidate);
+      candidate.set(present);
+    }
   }
 
   private boolean atRest() {
@@ -37,7 +47,7 @@ final class SpanDetector implements RestDetector {
         window.latestMillivolts(),
         seen.spread(),
         seen.drift(),
-        creeping(seen.drift()),
+        Creep.leaves(before, seen, within),
         List.of());
   }
 
@@ -54,10 +64,6 @@ final class SpanDetector implements RestDetector {
         false,
         seen.spread(),
         seen.drift(),
-        creeping(seen.drift()));
-  }
-
-  private boolean creeping(Optional<Drift> drift) {
-    return drift.isPresent() && drift.get().creeps(within);
+        Creep.leaves(before, seen, within));
   }
 }
