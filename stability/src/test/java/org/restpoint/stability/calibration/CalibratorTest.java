@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -12,6 +14,8 @@ import org.restpoint.stability.electrode.Nernst;
 
 /** What a person is told of two standards or more. */
 class CalibratorTest {
+
+  private static final Instant MORNING = Instant.parse("2026-04-02T08:00:00Z");
 
   private static final Calibrator NITRATE = new Calibrator(-1, Standards.LIMITS);
 
@@ -191,5 +195,80 @@ class CalibratorTest {
     assertThatThrownBy(() -> new Calibrator(0, Standards.LIMITS))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("an ion has a charge");
+  }
+
+  /** Five standards known to 0.3 mV, the middle one 4 mV off. */
+  private static CalibrationOutcome withOneOff() {
+    List<StandardPoint> points = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      double off = i == 2 ? 4 : 0;
+      points.add(
+          new StandardPoint(
+              "s" + i, Math.pow(10, -5 + i), 0, 1, 300 - 57.5 * i + off, 0.3, 25, MORNING));
+    }
+    return NITRATE.judge(points, Optional.empty());
+  }
+
+  @Test
+  void anOutlyingStandardIsNamedAndNotDropped() {
+    CalibrationOutcome outcome = withOneOff();
+
+    assertThat(outcome.accepted()).isTrue();
+    assertThat(outcome.fits()).hasSize(5);
+    assertThat(outcome.remarks())
+        .extracting(Reason::code)
+        .containsExactly("standards-scatter", "standard-outlying");
+    // r = 4·(1 − 1/5) in the middle of five.
+    assertThat(outcome.remarks().get(1).text())
+        .isEqualTo("standard s2 lies +3.20 mV off the line of all, more than chance explains");
+  }
+
+  @Test
+  void standardsThatScatterMoreThanTheyMayMakeTheCalibrationThatMuchLessCertain() {
+    CalibrationOutcome outcome = withOneOff();
+
+    // χ² = 4²·(1 − 1/5)/0.3² with 3 degrees of freedom.
+    double birge = Math.sqrt(16 * 0.8 / 0.09 / 3);
+    assertThat(outcome.remarks().get(0).text())
+        .startsWith("the standards scatter about their line 6.9 times as far");
+    assertThat(outcome.curve().orElseThrow().slopeStandardUncertainty())
+        .isCloseTo(birge * 0.3 / Math.sqrt(10), within(1e-9));
+  }
+
+  @Test
+  void theLeverageOfTheOutermostOfFiveEvenStandardsIsThreeFifths() {
+    assertThat(withOneOff().fits())
+        .extracting(CalibrationOutcome.PointFit::leverage)
+        .satisfies(h -> assertThat(h.get(0)).isCloseTo(0.6, within(1e-9)))
+        .satisfies(h -> assertThat(h.get(2)).isCloseTo(0.2, within(1e-9)));
+  }
+
+  @Test
+  void whatAllStandardsOwnToTheirStockMovesTheOffsetAlone() {
+    List<StandardPoint> points =
+        List.of(Standards.at(1e-4, 0, 300, 0.1, 25), Standards.at(1e-3, 0, 242.5, 0.1, 25));
+    Calibrator fromStock =
+        new Calibrator(-1, Standards.LIMITS, new LowEnd.Straight(), Compensation.ideal(), 0.02);
+
+    ResponseCurve with = fromStock.judge(points, Optional.empty()).curve().orElseThrow();
+    ResponseCurve without = NITRATE.judge(points, Optional.empty()).curve().orElseThrow();
+
+    double offset = 57.5 * 0.02 / Math.log(10);
+    assertThat(with.covariance().of(0, 0) - without.covariance().of(0, 0))
+        .isCloseTo(offset * offset, within(1e-9));
+    assertThat(with.covariance().of(1, 1)).isEqualTo(without.covariance().of(1, 1));
+  }
+
+  @Test
+  void anActivityCoefficientCountsAsTheConcentrationItLeaves() {
+    StandardPoint thin = Standards.at(1e-4, 300);
+    StandardPoint salty = new StandardPoint("salty", 1e-3 / 0.8, 0, 0.8, 242.5, 0, 25, MORNING);
+
+    ResponseCurve curve =
+        NITRATE.judge(List.of(thin, salty), Optional.empty()).curve().orElseThrow();
+
+    assertThat(curve.slopeMillivoltsPerDecade()).isCloseTo(-57.5, within(1e-9));
+    RestedSample sample = RestedSample.of(242.5, 0.1, 25, 0).withActivityCoefficient(0.5, 0.04);
+    assertThat(curve.read(sample).molesPerLitre()).isCloseTo(2e-3, within(1e-12));
   }
 }
