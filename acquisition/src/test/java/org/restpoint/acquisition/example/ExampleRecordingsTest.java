@@ -23,7 +23,7 @@ class ExampleRecordingsTest {
   }
 
   static Set<String> names() {
-    return Examples.all().keySet();
+    return Examples.names();
   }
 
   @ParameterizedTest(name = "{0}")

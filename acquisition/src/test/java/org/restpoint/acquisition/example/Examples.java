@@ -3,6 +3,7 @@ package org.restpoint.acquisition.example;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The invented recordings under stability/examples, with what their solutions truly hold. Molar
@@ -37,6 +38,9 @@ public final class Examples {
   /** Nitrate in the sample of {@code outlying}, mg/L as N. */
   public static final double WELL = 12.0;
 
+  /** By how much the potential slips in {@code outlying}, mV. */
+  public static final double SLIP_MILLIVOLTS = 1.8;
+
   private static final double NITROGEN_GRAMS_PER_MOLE = 14.007;
   private static final double CHLORIDE_GRAMS_PER_MOLE = 35.45;
   private static final double NITRATE_OFFSET_MILLIVOLTS = 31.4;
@@ -44,6 +48,11 @@ public final class Examples {
   private static final double SOAKED_IN = 2;
 
   private Examples() {}
+
+  /** The names of their folders. */
+  public static Set<String> names() {
+    return all().keySet();
+  }
 
   /** All of them by the names of their folders. */
   static Map<String, MadeRecording> all() {
@@ -128,14 +137,16 @@ public final class Examples {
     return StrictMath.pow(10, -0.5085 * (root / (1 + root) - 0.3 * ionicStrength));
   }
 
-  /**
-   * The standard of 30 mg/L has taken up 15 % from a stronger one; 3 h later E0 is 1.8 mV lower.
-   */
+  /** The standard of 30 mg/L has taken up 15 % from a stronger one; 3 h later E0 is lower. */
   private static MadeRecording outlying() {
     MadeElectrode electrode = nitrate(0.97, 0);
     MadeElectrode later =
         MadeElectrode.of(
-                -1, 0.97, NITRATE_OFFSET_MILLIVOLTS - 1.8, nitrogen(ISOPOTENTIAL_NITROGEN), 0)
+                -1,
+                0.97,
+                NITRATE_OFFSET_MILLIVOLTS - SLIP_MILLIVOLTS,
+                nitrogen(ISOPOTENTIAL_NITROGEN),
+                0)
             .soakedIn(nitrogen(SOAKED_IN));
     return new MadeRecording(5)
         .calibrate("n-1", "no3", electrode.into(nitrogen(1), 22), 22)
