@@ -46,13 +46,17 @@ public record Amounts(Scale scale, Optional<Range> range) {
     if (below.isPresent()) {
       return Optional.of(at(below.get(), "<", curve, sample));
     }
-    if (!(read.molesPerLitre() > 0)) {
-      return Optional.empty();
+    Optional<Double> above = range.map(Range::high).filter(limit -> isAbove(read, limit));
+    if (above.isPresent()) {
+      return Optional.of(at(above.get(), ">", curve, sample));
     }
-    double value = scale.of(read.molesPerLitre());
-    Optional<Double> above = range.map(Range::high).filter(high -> value > high);
-    return Optional.of(
-        above.isPresent() ? at(above.get(), ">", curve, sample) : told(value, "=", budget(read)));
+    return isNothing(read)
+        ? Optional.empty()
+        : Optional.of(told(scale.of(read.molesPerLitre()), "=", budget(read)));
+  }
+
+  private static boolean isNothing(ReadBack read) {
+    return !(read.molesPerLitre() > 0);
   }
 
   /** The value below which no number is told, if there is one. */
@@ -65,7 +69,16 @@ public record Amounts(Scale scale, Optional<Range> range) {
   }
 
   private boolean isBelow(ReadBack read, double limit) {
-    return !(read.molesPerLitre() > 0) || scale.of(read.molesPerLitre()) < limit;
+    return isNothing(read) ? !isPh() : scale.of(read.molesPerLitre()) < limit;
+  }
+
+  /** Where nothing is left of hydrogen its pH has no upper end. */
+  private boolean isAbove(ReadBack read, double limit) {
+    return isNothing(read) ? isPh() : scale.of(read.molesPerLitre()) > limit;
+  }
+
+  private boolean isPh() {
+    return scale instanceof Scale.OfPh;
   }
 
   /** A limit, with the uncertainty that a sample at the limit would have. */

@@ -123,13 +123,16 @@ final class CalibrationBook {
   }
 
   /** A standard could not be read. */
-  Calibration failed(String id, Instant time, Standard standard, Reason reason) {
+  Calibration failed(String id, Instant time, Standard standard, List<Reason> reasons) {
     refused =
-        List.of(
-            new Reason(
-                reason.code(),
-                "standard %s: %s".formatted(standard.name(), reason.text()),
-                reason.remedy()));
+        reasons.stream()
+            .map(
+                reason ->
+                    new Reason(
+                        reason.code(),
+                        "standard %s: %s".formatted(standard.name(), reason.text()),
+                        reason.remedy()))
+            .toList();
     standardAgain = Optional.of(standard.name());
     return event(id, time, CalibrationOutcome.refused(round, refused), false);
   }

@@ -32,9 +32,23 @@ final class Checks {
     }
   }
 
-  /** The check; empty where nobody knows what the standard holds at that temperature. */
+  /**
+   * The check; empty where nobody knows what the standard holds at that temperature, and where what
+   * it holds lies beyond a limit as the result says, so that there is no number to compare.
+   */
   static Optional<Check> of(Standard standard, double celsius, Scale scale, Amount amount) {
-    return standard.at(celsius).map(portion -> check(standard.name(), portion, scale, amount));
+    return standard
+        .at(celsius)
+        .filter(portion -> !isBeyond(scale.of(portion.molesPerLitre()), amount))
+        .map(portion -> check(standard.name(), portion, scale, amount));
+  }
+
+  private static boolean isBeyond(double expected, Amount amount) {
+    return switch (amount.relation()) {
+      case "<" -> expected <= amount.value();
+      case ">" -> expected >= amount.value();
+      default -> false;
+    };
   }
 
   private static Check check(String name, Standard.Portion portion, Scale scale, Amount amount) {

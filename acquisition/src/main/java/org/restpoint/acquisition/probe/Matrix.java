@@ -10,7 +10,6 @@ import org.restpoint.stability.activity.ActivityCoefficient;
 import org.restpoint.stability.activity.ActivityModel;
 import org.restpoint.stability.activity.Ion;
 import org.restpoint.stability.activity.IonicStrength;
-import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.RestedSample;
 import org.restpoint.stability.interference.Background;
 import org.restpoint.stability.interference.Interferent;
@@ -69,9 +68,8 @@ public record Matrix(
     }
 
     double inStandard(double molesPerLitre, double celsius) {
-      double strength =
-          ofStandards.orElseGet(
-              () -> IonicStrength.ofSalt(ion.charge(), molesPerLitre).molesPerLitre());
+      double own = IonicStrength.ofSalt(ion.charge(), 1).molesPerLitre() * molesPerLitre;
+      double strength = ofStandards.orElse(Math.min(own, IonicStrength.HIGHEST_MOLES_PER_LITRE));
       return model.coefficient(ion, strength, within(celsius)).value();
     }
 
@@ -103,24 +101,21 @@ public record Matrix(
   }
 
   /** What the interfering ions do to a result, in the unit it is counted in. */
-  List<Interference> interference(Scale scale, ReadBack read, RestedSample sample) {
+  List<Interference> interference(Scale scale, Amount amount, RestedSample sample) {
     List<Interference> all = new ArrayList<>();
     for (Interferent ion : known) {
-      all.add(told(ion, scale, read, sample, true));
+      all.add(told(ion, scale, amount, sample, true));
     }
     for (Interferent ion : atMost) {
-      all.add(told(ion, scale, read, sample, false));
+      all.add(told(ion, scale, amount, sample, false));
     }
     return all;
   }
 
   private Interference told(
-      Interferent ion, Scale scale, ReadBack read, RestedSample sample, boolean corrected) {
-    double c = read.molesPerLitre();
-    double part =
-        Background.of(charge, List.of(ion)).molesPerLitre() / sample.activityCoefficient();
-    double value = scale.of(c);
-    double bias = scale.of(c + part) - value;
+      Interferent ion, Scale scale, Amount amount, RestedSample sample, boolean corrected) {
+    double value = amount.value();
+    double bias = scale.of(scale.molesPerLitre(value) + share(List.of(ion), sample)) - value;
     return new Interference(
         ion.name(),
         bias,
@@ -130,25 +125,29 @@ public record Matrix(
         corrected);
   }
 
+  /** As how much of the ion others count, mol/L. */
+  private double share(List<Interferent> ions, RestedSample sample) {
+    return Background.of(charge, ions).molesPerLitre() / sample.activityCoefficient();
+  }
+
   /** What a result must carry a flag for. */
-  List<String> flags(RestedSample sample, List<Interference> interference, Amount amount) {
+  List<String> flags(
+      Scale scale, RestedSample sample, List<Interference> interference, Amount amount) {
     List<String> flags = new ArrayList<>();
     if (salt.isPresent() && salt.get().inSample(sample.celsius()).beyondValidity()) {
       flags.add("activity-beyond");
     }
-    if (sum(interference, true) > LARGE_SHARE * amount.value()) {
+    if (share(known, sample) > LARGE_SHARE * scale.molesPerLitre(amount.value())) {
       flags.add("interference-large");
     }
-    if (sum(interference, false) > amount.uncertainty()) {
+    double untold =
+        interference.stream()
+            .filter(one -> !one.corrected())
+            .mapToDouble(one -> Math.abs(one.bias()))
+            .sum();
+    if (untold > amount.uncertainty()) {
       flags.add("interference");
     }
     return flags;
-  }
-
-  private static double sum(List<Interference> interference, boolean corrected) {
-    return interference.stream()
-        .filter(one -> one.corrected() == corrected)
-        .mapToDouble(one -> Math.abs(one.bias()))
-        .sum();
   }
 }

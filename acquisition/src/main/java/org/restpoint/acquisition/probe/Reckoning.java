@@ -69,12 +69,12 @@ final class Reckoning {
         Plausible.troubleWith(attempt.temperature())
             .or(() -> Plausible.troubleWith(rest.millivolts()));
     if (trouble.isPresent()) {
-      return calibrations.failed(id, time, standard, trouble.get());
+      return calibrations.failed(id, time, standard, List.of(trouble.get()));
     }
     double celsius = ((Temperature.Known) attempt.temperature()).celsius();
     Optional<Standard.Portion> portion = standard.at(celsius);
     if (portion.isEmpty()) {
-      return calibrations.failed(id, time, standard, notKnownAt(celsius));
+      return calibrations.failed(id, time, standard, List.of(notKnownAt(celsius)));
     }
     samplesSinceStandard = 0;
     double molesPerLitre = portion.get().molesPerLitre();

@@ -30,11 +30,17 @@ final class ResultMaker {
 
   /**
    * Beyond these no solution lies: saturated nitrate is near 10 mol/L, and the detection limits of
-   * membranes end far above 1e-12 mol/L. A potential out there is an open input or another fault.
+   * membranes end far above 1e-12 mol/L, but that of glass, which follows hydrogen up to the
+   * strongest lye, near pH 15. A potential out there is an open input or another fault.
    */
   private static final double LOWEST_LOG_ACTIVITY = -12;
 
+  private static final double LOWEST_LOG_ACTIVITY_OF_HYDROGEN = -16;
+
   private static final double HIGHEST_LOG_ACTIVITY = 1.5;
+
+  /** Keeps a difference of just as much as is let pass within it, whatever the last bits. */
+  private static final double ROUNDING_KELVIN = 1e-9;
 
   private final ProbeSettings settings;
 
@@ -66,8 +72,7 @@ final class ResultMaker {
                     known.celsius(),
                     known.standardUncertaintyKelvin()));
     ReadBack read = calibration.curve().read(sample);
-    if (!(read.log10ApparentActivity() >= LOWEST_LOG_ACTIVITY
-        && read.log10ApparentActivity() <= HIGHEST_LOG_ACTIVITY)) {
+    if (!isOfASolution(read.log10ApparentActivity())) {
       return refusedAtRest(id, time, attempt, beyondAnySolution(rest.millivolts()));
     }
     Optional<Amounts.Told> told = settings.amounts().of(calibration.curve(), sample);
@@ -76,7 +81,7 @@ final class ResultMaker {
     }
     Amount amount = told.get().amount();
     List<Interference> interference =
-        settings.matrix().interference(settings.scale(), read, sample);
+        settings.matrix().interference(settings.scale(), amount, sample);
     Optional<Checks.Check> verified =
         attempt.purpose() instanceof Purpose.OfCheck check
             ? Checks.of(check.standard(), known.celsius(), settings.scale(), amount)
@@ -84,6 +89,10 @@ final class ResultMaker {
     List<String> all = new ArrayList<>(flags);
     if (rest.creeping()) {
       all.add("creeping");
+    }
+    if (attempt.purpose() instanceof Purpose.OfCheck check
+        && check.standard().at(known.celsius()).isEmpty()) {
+      all.add("standard-temperature");
     }
     if (known.stale()) {
       all.add("temperature-stale");
@@ -100,7 +109,7 @@ final class ResultMaker {
     } else if (verified.filter(check -> !check.passed()).isPresent()) {
       all.add("check-uncertain");
     }
-    all.addAll(settings.matrix().flags(sample, interference, amount));
+    all.addAll(settings.matrix().flags(settings.scale(), sample, interference, amount));
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
@@ -112,17 +121,21 @@ final class ResultMaker {
 
   private boolean differsInTemperature(InForce calibration, Temperature.Known sample) {
     double difference = Math.abs(sample.celsius() - calibration.curve().referenceCelsius());
-    return difference > settings.calibrate().temperatureWithinKelvin();
+    return difference > settings.calibrate().temperatureWithinKelvin() + ROUNDING_KELVIN;
+  }
+
+  private boolean isOfASolution(double log10Activity) {
+    double lowest =
+        settings.scale() instanceof Scale.OfPh
+            ? LOWEST_LOG_ACTIVITY_OF_HYDROGEN
+            : LOWEST_LOG_ACTIVITY;
+    return log10Activity >= lowest && log10Activity <= HIGHEST_LOG_ACTIVITY;
   }
 
   /** A wait that was given up. */
   Result unsettled(String id, Instant time, Attempt attempt) {
     boolean silent = attempt.settling().taken() == 0;
-    List<Reason> reasons = new ArrayList<>(List.of(whyUnsettled(attempt)));
-    if (!silent) {
-      Faults.ofUnsettled(attempt.settling().progress(), settings.analyte().charge())
-          .ifPresent(reasons::add);
-    }
+    List<Reason> reasons = whyUnsettled(attempt);
     return draft(id, time, attempt)
         .judged(silent ? MISSING : FAIL, reasons.stream().map(Reason::code).toList(), reasons)
         .build();
@@ -143,16 +156,23 @@ final class ResultMaker {
         .build();
   }
 
-  /** Why an attempt was given up, for a person. */
-  Reason whyUnsettled(Attempt attempt) {
+  /** Why an attempt was given up, for a person, and what its readings say of the input. */
+  List<Reason> whyUnsettled(Attempt attempt) {
     if (attempt.settling().taken() == 0) {
-      return new Reason(
-          "no-readings",
-          "no reading came within %s".formatted(Words.span(attempt.limit())),
-          "Look whether the probe is connected and switched on, and at the link's state under"
-              + " health.");
+      return List.of(
+          new Reason(
+              "no-readings",
+              "no reading came within %s".formatted(Words.span(attempt.limit())),
+              "Look whether the probe is connected and switched on, and at the link's state under"
+                  + " health."));
     }
     RestProgress seen = attempt.settling().progress();
+    List<Reason> reasons = new ArrayList<>(List.of(notAtRest(attempt, seen)));
+    Faults.ofUnsettled(seen, settings.analyte().charge()).ifPresent(reasons::add);
+    return reasons;
+  }
+
+  private Reason notAtRest(Attempt attempt, RestProgress seen) {
     String drift =
         seen.driftMillivoltsPerMinute().isPresent()
             ? ", drifting %s mV/min"
@@ -209,15 +229,19 @@ final class ResultMaker {
             + " sample.");
   }
 
+  /**
+   * Below and above are those of the number that is told: the weakest buffer has the highest pH.
+   */
   private List<String> rangeFlags(InForce calibration, double molesPerLitre) {
+    boolean ph = settings.scale() instanceof Scale.OfPh;
     List<String> flags = new ArrayList<>();
     if (calibration.lowestMolesPerLitre().isPresent()
         && molesPerLitre < calibration.lowestMolesPerLitre().getAsDouble()) {
-      flags.add("below-standards");
+      flags.add(ph ? "above-standards" : "below-standards");
     }
     if (calibration.highestMolesPerLitre().isPresent()
         && molesPerLitre > calibration.highestMolesPerLitre().getAsDouble()) {
-      flags.add("above-standards");
+      flags.add(ph ? "below-standards" : "above-standards");
     }
     return flags;
   }

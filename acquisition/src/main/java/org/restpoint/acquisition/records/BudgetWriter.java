@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.probe.Scale;
 import org.restpoint.adapters.journal.EntryQuery;
 import org.restpoint.adapters.journal.JournalReader;
 import org.restpoint.adapters.journal.SpanQuery;
@@ -31,6 +32,9 @@ public final class BudgetWriter {
           "sensitivity",
           "contribution",
           "sharePercent");
+
+  /** Has no basis that would say more. */
+  private static final String PH = new Scale.OfPh().unit();
 
   private final JournalReader journal;
   private final Writer out;
@@ -98,7 +102,7 @@ public final class BudgetWriter {
                   result.id(),
                   amount.value(),
                   amount.uncertainty() / amount.coverage(),
-                  amount.unit() + " " + amount.basis(),
+                  amount.unit().equals(PH) ? PH : amount.unit() + " " + amount.basis(),
                   result.budget().orElseThrow())
               .text());
       out.write('\n');

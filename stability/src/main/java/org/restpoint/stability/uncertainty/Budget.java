@@ -10,7 +10,8 @@ import java.util.List;
  * <p>{@code y = f(x)}, {@code u²(y) = Σ cᵀVc} over the sources, where c holds the sensitivity
  * coefficients {@code ∂f/∂x} and V the covariance matrix of a source, {@code u²(x)} for a single
  * quantity; sources are independent of each other. The derivatives are central differences over ±
- * u(x)/1000, small enough to be those at the estimates and large enough for 8 digits.
+ * u(x)/1000, small enough to be those at the estimates and large enough for 8 digits. Where the
+ * model ends within such a step, as a logarithm does next to 0, the step is made smaller.
  *
  * <p>Effective degrees of freedom by Welch and Satterthwaite: {@code ν = u⁴(y) / Σ(uᵢ⁴(y)/νᵢ)}.
  *
@@ -18,8 +19,8 @@ import java.util.List;
  *
  * <ul>
  *   <li>nothing uncertain: u(y) = 0, all shares 0, ν infinite;
- *   <li>a model that gives no finite number at the estimates or beside them is refused with an
- *       {@link ArithmeticException}: the caller tells the case by its name before.
+ *   <li>a model that gives no finite number at the estimates or close beside them is refused with
+ *       an {@link ArithmeticException}: the caller tells the case by its name before.
  * </ul>
  *
  * <p>Reference: JCGM 100:2008, 5.1.2 (independent sources), 5.2.2 (correlated ones), G.4.1.
@@ -41,6 +42,11 @@ public record Budget(
 
   /** Step, as a share, of a quantity without uncertainty: its sensitivity is told all the same. */
   private static final double STEP_OF_EXACT = 1e-6;
+
+  /** How much smaller a step is made when it leads out of the model, and how often. */
+  private static final double SMALLER = 1e-3;
+
+  private static final int TIMES_SMALLER = 5;
 
   public Budget {
     contributions = List.copyOf(contributions);
@@ -84,6 +90,15 @@ public record Budget(
   private static double derivative(MeasurementModel model, double[] x, int i, double deviation) {
     double step =
         deviation > 0 ? deviation * STEP : STEP_OF_EXACT * (x[i] == 0 ? 1 : Math.abs(x[i]));
+    double slope = slope(model, x, i, step);
+    for (int times = 0; times < TIMES_SMALLER && !Double.isFinite(slope); times++) {
+      step *= SMALLER;
+      slope = slope(model, x, i, step);
+    }
+    return slope;
+  }
+
+  private static double slope(MeasurementModel model, double[] x, int i, double step) {
     double[] above = x.clone();
     double[] below = x.clone();
     above[i] += step;
