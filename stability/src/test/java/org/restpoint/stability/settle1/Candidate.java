@@ -33,6 +33,12 @@ public record Candidate(String name, DoubleFunction<RestDetector> detectors) {
     return of(rule.describe(), rule);
   }
 
+  /** The same rule on the medians of three readings. */
+  public Candidate onMediansOfThree() {
+    return new Candidate(
+        name + ", medians of 3", slope -> new MedianOfThree(detectors.apply(slope)));
+  }
+
   /** What it makes of a curve, as if calibrated: it is told the electrode's slope. */
   public Decision decide(Curve curve) {
     RestDetector detector = detectors.apply(curve.slopeMillivoltsPerDecade());
