@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.restpoint.stability.settle1.Svg.Anchor;
 import org.restpoint.stability.settle1.Svg.Point;
 
 /** A run in pictures. */
@@ -15,7 +14,6 @@ final class Pictures {
   private static final double PLOT = Svg.WIDTH - LEFT - 20;
   private static final double TALL = 340;
   private static final int UNDER = 50;
-  private static final String HALF_GREY = "#f0f0f0";
 
   private final Run run;
 
@@ -28,7 +26,7 @@ final class Pictures {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("time-against-false-settles.svg"), timeAgainstFalseSettles());
     Files.writeString(folder.resolve("errors.svg"), errors());
-    Files.writeString(folder.resolve("traces.svg"), traces());
+    Files.writeString(folder.resolve("traces.svg"), new TracePicture(run, shown()).draw());
   }
 
   /** What each family can reach, and where the candidates and the customary settings stand. */
@@ -46,19 +44,22 @@ final class Pictures {
                 TALL,
                 new Chart.Axis("false settles (error above 1 mV), % of all curves", 0, 30, 5),
                 new Chart.Axis("mean time to the decision, s", 0, 600, 100))
-            .begin("plot");
+            .begin("times");
     int series = 0;
     for (Family family : run.lines()) {
-      Look look = Look.of(series++);
-      chart.line(stairs(new Envelope(family.mean()).steps()), look);
-      legend.line("soonest of " + family.name(), look);
+      chart.line(stairs(new Envelope(family.mean()).steps()), Look.of(series++));
     }
     for (Row row : rows) {
-      Look look = Look.of(series++);
-      place(chart, row, look);
-      legend.mark(row.candidate().name(), look);
+      place(chart, row, Look.of(series++));
     }
     chart.end();
+    series = 0;
+    for (Family family : run.lines()) {
+      legend.line("soonest settings of " + family.name(), Look.of(series++));
+    }
+    for (Row row : rows) {
+      legend.mark(row.candidate().name(), Look.of(series++));
+    }
     return svg.picture((int) (top + TALL + UNDER), "Mean time to the decision by false settles");
   }
 
@@ -118,15 +119,17 @@ final class Pictures {
                 TALL,
                 new Chart.Axis("size of the error, mV", 0, 2, 0.5),
                 new Chart.Axis("settled with no larger error, % of all curves", 0, 100, 20))
-            .begin("plot");
-    int series = 0;
-    for (Row row : rows) {
-      Look look = Look.of(series++);
-      chart.line(cumulated(row.all()), look);
-      double seconds = Spread.of(row.scores().stream().map(Scores::meanSeconds).toList()).mean();
-      legend.line(row.candidate().name() + " (mean " + Spread.number(seconds, 0) + " s)", look);
+            .begin("errors");
+    for (int i = 0; i < rows.size(); i++) {
+      chart.line(cumulated(rows.get(i).all()), Look.of(i));
     }
     chart.end();
+    for (int i = 0; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      double seconds = Spread.of(row.scores().stream().map(Scores::meanSeconds).toList()).mean();
+      String mean = " (mean " + Spread.number(seconds, 0) + " s)";
+      legend.line(row.candidate().name() + mean, Look.of(i));
+    }
     return svg.picture((int) (top + TALL + UNDER), "How large the errors are");
   }
 
@@ -143,60 +146,6 @@ final class Pictures {
       points.add(new Point(most, 100.0 * within / decisions.size()));
     }
     return points;
-  }
-
-  /** The first curve of each model, and what was published of it when. */
-  String traces() {
-    Svg svg = new Svg();
-    List<Row> rows = shown();
-    double top = 30 + Legend.ROW * (rows.size() + 1);
-    Legend legend = new Legend(svg, new Point(LEFT, 20));
-    legend.line("readings less the truth; within 1 mV of it on grey", Look.READINGS);
-    for (int i = 0; i < rows.size(); i++) {
-      legend.mark("published by " + rows.get(i).candidate().name(), Look.of(i));
-    }
-    double wide = (PLOT - LEFT) / 2;
-    double tall = 150;
-    int panel = 0;
-    for (Model model : Model.values()) {
-      int storey = panel / 2;
-      double left = LEFT + panel % 2 * (wide + LEFT);
-      Point corner = new Point(left, top + storey * (tall + 75));
-      svg.words(new Point(left + wide / 2, corner.y() - 6), Anchor.MIDDLE, model.words());
-      Chart chart =
-          new Chart(
-              svg,
-              corner,
-              wide,
-              tall,
-              new Chart.Axis("time since the step, s", 0, 600, 100),
-              new Chart.Axis("mV", -3, 3, 1));
-      chart.begin("panel" + panel);
-      trace(chart, model, rows);
-      chart.end();
-      panel++;
-    }
-    return svg.picture((int) (top + 3 * (tall + 75)), "A curve of each model and the decisions");
-  }
-
-  private void trace(Chart chart, Model model, List<Row> rows) {
-    List<Curve> set = run.sets().reports().get(0);
-    int found = 0;
-    while (set.get(found).model() != model) {
-      found++;
-    }
-    Curve curve = set.get(found);
-    chart.band(-1, 1, HALF_GREY);
-    List<Point> readings = new ArrayList<>();
-    for (int t = 0; t < curve.trace().seconds(); t++) {
-      readings.add(new Point(t, curve.trace().millivoltsAt(t) - curve.truthAt(t)));
-    }
-    chart.line(readings, Look.READINGS);
-    for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i).decisions().get(0).get(found) instanceof Decision.Settled settled) {
-        chart.mark(new Point(settled.seconds(), settled.errorMillivolts()), Look.of(i));
-      }
-    }
   }
 
   /** The candidates, the tuned setting of each family at the middle aim, the customary one. */

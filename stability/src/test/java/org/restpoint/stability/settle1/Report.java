@@ -31,7 +31,7 @@ final class Report {
                 + Settle1.SECONDS
                 + " s. 2u is twice the standard uncertainty that the rule publishes.")
         .table(1, joined(List.of("rule"), Column.titles()), summary());
-    text.heading("Settings chosen on the tuning set").table(2, chosenTitles(), chosen());
+    text.heading("Settings chosen on the tuning set").table(3, chosenTitles(), chosen());
     text.heading("At equal error")
         .paragraph(
             "Each candidate beside the soonest setting of a family, on the same curves, that makes"
