@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.function.Function;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class SweepTest {
 
-  /** Drawn ones of both resolutions, a ramp of exactly 0.6 mV/min, and steps of 0.1 and 0.02 mV. */
+  /**
+   * Drawn ones of both resolutions; a fall whose first window of 10 s has a slope of exactly 0.6
+   * mV/min, as a blip stands in its middle, and whose next windows are steeper; and readings that
+   * lie exactly 0.1 and 0.02 mV apart.
+   */
   static List<Curve> curves() {
     List<Curve> drawn = Settle1.curves(20_260_101, 4);
     assertThat(drawn.stream().map(it -> it.noise().resolutionMillivolts()).distinct()).hasSize(2);
@@ -19,7 +24,7 @@ class SweepTest {
         drawn.get(1),
         drawn.get(2),
         drawn.get(3),
-        Curves.showing(t -> Math.max(0, 6 - t / 100.0)),
+        Curves.showing(t -> 1 - Math.min(t, 12) / 100.0 + (t == 5 ? 0.05 : 0)),
         Curves.showing(t -> t < 300 ? (t % 2) * 0.1 : (t % 3) * 0.01));
   }
 
@@ -53,6 +58,20 @@ class SweepTest {
   @MethodSource("curves")
   void theSweepOfDriftDecidesAsTheRule(Curve curve) {
     decidesAsTheRule(DriftSweep::raw, curve);
+  }
+
+  @Test
+  void aLimitMetExactlyIsMet() {
+    List<Swept> met =
+        DriftSweep.raw(List.of(curves().get(4))).stream()
+            .filter(
+                it -> named(it).equals("drift within 0.6 mV/min over 10 s with 0 standard errors"))
+            .toList();
+    assertThat(met).singleElement().returns(10.0, Swept::meanSeconds);
+  }
+
+  private static String named(Swept swept) {
+    return swept.candidate().name();
   }
 
   @ParameterizedTest

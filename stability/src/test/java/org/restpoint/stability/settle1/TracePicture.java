@@ -25,12 +25,13 @@ final class TracePicture {
   /** A curve of each model that creeps for a while, and what was published of it when. */
   String draw() {
     Svg svg = new Svg();
-    double top = 30 + Legend.ROW * (rows.size() + 1);
+    double top = 30 + Legend.ROW * (rows.size() + 2);
     Legend legend = new Legend(svg, new Point(LEFT, 20));
     legend.line("readings less the truth; within 1 mV of it on grey", Look.READINGS);
     for (int i = 0; i < rows.size(); i++) {
       legend.mark("published by " + rows.get(i).candidate().name(), Look.of(i));
     }
+    legend.words("a rule without a mark had not settled after 600 s");
     double wide = (PLOT - LEFT) / 2;
     double tall = 150;
     int panel = 0;
