@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 
 /** A person's mistakes at the terminal: the very words on standard error, and the exit status. */
@@ -180,6 +182,37 @@ class CommandMistakesTest {
         run("records", station),
         4,
         "%s is not a Restpoint journal and was left as it is; name another file".formatted(file));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "results, text",
+    "calibrations, text",
+    "notices, text",
+    "readings, text",
+    "instructions, text",
+    "budgets, jsonl"
+  })
+  void recordsInAFormThatTheyDoNotHave(String of, String as) {
+    assertSaid(
+        run("records", station, "--of", of, "--as", as),
+        2,
+        "--of %s cannot be written --as %s".formatted(of, as));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "results, csv",
+    "results, jsonl",
+    "calibrations, jsonl",
+    "notices, csv",
+    "readings, jsonl",
+    "instructions, csv",
+    "budgets, csv",
+    "budgets, text"
+  })
+  void recordsInAFormThatTheyHaveGetAsFarAsTheJournal(String of, String as) {
+    assertThat(run("records", station, "--of", of, "--as", as).exitStatus()).isEqualTo(4);
   }
 
   @Test

@@ -118,21 +118,21 @@ final class Bench implements Output {
   }
 
   Bench calibrate(String standard, double celsius) {
-    double molesPerLitre = molesPerLitre(standard);
+    double molesPerLitre = molesPerLitre(standard, celsius);
     return tell("calibrate", standard)
         .read(3, electrode.millivolts(molesPerLitre, celsius), known(celsius));
   }
 
-  private double molesPerLitre(String standard) {
+  private double molesPerLitre(String standard, double celsius) {
     return Optional.ofNullable(settings.standards().get(standard))
-        .flatMap(known -> known.at(25))
+        .flatMap(known -> known.at(celsius))
         .orElseThrow()
         .molesPerLitre();
   }
 
   /** Reads a standard as an electrode would whose potential is off by so much. */
   Bench calibrateOff(String standard, double millivolts) {
-    double molesPerLitre = molesPerLitre(standard);
+    double molesPerLitre = molesPerLitre(standard, 25);
     return tell("calibrate", standard)
         .read(3, millivolts + electrode.millivolts(molesPerLitre, 25));
   }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Routine;
@@ -37,6 +38,7 @@ final class Setup {
   private Duration validFor = Duration.ofHours(12);
   private Routine routine = new Routine.Instructed();
   private Optional<RestRule> rule = Optional.empty();
+  private UnaryOperator<ProbeSettings> change = settings -> settings;
 
   /** Nitrate as N in mg/L, at the bench, with standards of 5, 20 and 100 mg/L. */
   static Setup nitrate() {
@@ -107,7 +109,18 @@ final class Setup {
     return this;
   }
 
+  /** Changes what stands in the settings otherwise; see {@link Changes}. */
+  Setup with(UnaryOperator<ProbeSettings> further) {
+    UnaryOperator<ProbeSettings> before = change;
+    change = settings -> further.apply(before.apply(settings));
+    return this;
+  }
+
   ProbeSettings settings() {
+    return change.apply(plain());
+  }
+
+  private ProbeSettings plain() {
     Analyte ion = Analyte.named(analyte).orElseThrow();
     Map<String, Standard> solutions = new LinkedHashMap<>();
     standards.forEach(

@@ -138,6 +138,21 @@ class BudgetTest {
     assertThat(exact.effectiveDegreesOfFreedom()).isInfinite();
   }
 
+  /** pH 9 less an exact 0: a step of 10⁻⁶ mol/L leads where the logarithm is not defined. */
+  @Test
+  void nextToTheEndOfAModelTheStepIsMadeSmaller() {
+    List<Quantity> sources =
+        List.of(Quantity.of("a", "mol/L", 1e-9, 1e-11), Quantity.exactly("b", "mol/L", 0));
+
+    Budget ph = Budget.of("pH", "[pH]", sources, x -> -Math.log10(x[0] - x[1]));
+
+    assertThat(ph.value()).isCloseTo(9, within(1e-12));
+    assertThat(ph.standardUncertainty()).isCloseTo(0.01 / Math.log(10), within(1e-8));
+    assertThat(ph.contributions().get(1).standardUncertainty()).isZero();
+    assertThat(ph.contributions().get(1).sensitivities().get(0))
+        .isCloseTo(1e9 / Math.log(10), within(1e3));
+  }
+
   @Test
   void aModelWithoutAFiniteResultIsRefused() {
     List<Quantity> nothing = List.of(Quantity.of("x", "1", 0, 0.1));
