@@ -232,4 +232,25 @@ class ReplayExamplesIT {
                 "dead", List.of("electrode-dead", "slope-none"),
                 "shorted", List.of("input-shorted", "slope-none")));
   }
+
+  @Test
+  void creepIsFlaggedWhereReadingsAlikeComeTooEarlyAndADriftLimitWaitsForTheTruth() {
+    JsonNode alike = ofProbe("alike");
+    JsonNode slowEnough = ofProbe("slow-enough");
+    assertThat(codes(alike.path("flags"))).containsExactly("creeping");
+    assertThat(codes(slowEnough.path("flags"))).isEmpty();
+    assertThat(slowEnough.path("elapsedSeconds").asDouble())
+        .isGreaterThan(2 * alike.path("elapsedSeconds").asDouble());
+    assertFound(slowEnough, Examples.EXTRACT);
+    assertThat(alike.at("/concentration/value").asDouble())
+        .as("more than its uncertainty off, which is what the flag is for")
+        .isLessThan(Examples.EXTRACT - alike.at("/concentration/uncertainty").asDouble());
+  }
+
+  private JsonNode ofProbe(String probe) {
+    return results("creep").stream()
+        .filter(result -> result.path("probe").asText().equals(probe))
+        .findFirst()
+        .orElseThrow();
+  }
 }

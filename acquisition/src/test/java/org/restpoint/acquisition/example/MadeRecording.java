@@ -7,16 +7,16 @@ import java.util.Map;
 import java.util.Random;
 
 /**
- * A recording with its instructions: the electrodes stand 44 s in each solution and are rinsed for
- * 16 s, and the meter shows every 2 s, to 0.01 mV, a potential with noise of 0.02 mV (standard
- * deviation).
+ * A recording with its instructions: the electrodes stand 44 s in each solution, or as long as is
+ * said, and are rinsed for 16 s, and the meter shows every 2 s, to 0.01 mV, a potential with noise
+ * of 0.02 mV (standard deviation).
  */
 final class MadeRecording {
 
   static final Instant START = Instant.parse("2026-04-02T14:00:00Z");
 
-  private static final Duration MOVE_EVERY = Duration.ofMinutes(1);
-  private static final int READINGS = 22;
+  private static final Duration STAY = Duration.ofSeconds(44);
+  private static final Duration RINSE = Duration.ofSeconds(16);
   private static final int READING_EVERY_SECONDS = 2;
   private static final double NOISE_MILLIVOLTS = 0.02;
 
@@ -36,13 +36,22 @@ final class MadeRecording {
 
   /** Reads a standard with several electrodes at once, in the order of the map. */
   MadeRecording calibrate(String standard, Map<String, Trace> traces, double celsius) {
-    return move("\"do\":\"calibrate\",\"standard\":\"%s\"".formatted(standard), traces, celsius);
+    String task = "\"do\":\"calibrate\",\"standard\":\"%s\"".formatted(standard);
+    return move(task, traces, celsius, STAY);
   }
 
   /** Reads a sample. */
   MadeRecording measure(String sample, String probe, Trace trace, double celsius) {
     return move(
-        "\"do\":\"measure\",\"sample\":\"%s\"".formatted(sample), Map.of(probe, trace), celsius);
+        "\"do\":\"measure\",\"sample\":\"%s\"".formatted(sample),
+        Map.of(probe, trace),
+        celsius,
+        STAY);
+  }
+
+  /** Reads a sample with several electrodes at once, and leaves them in it for so long. */
+  MadeRecording measure(String sample, Map<String, Trace> traces, double celsius, Duration stay) {
+    return move("\"do\":\"measure\",\"sample\":\"%s\"".formatted(sample), traces, celsius, stay);
   }
 
   /** Reads a standard as if it were a sample. */
@@ -50,18 +59,21 @@ final class MadeRecording {
     return move(
         "\"do\":\"verify\",\"role\":\"check-standard\",\"standard\":\"%s\"".formatted(standard),
         Map.of(probe, trace),
-        celsius);
+        celsius,
+        STAY);
   }
 
-  private MadeRecording move(String task, Map<String, Trace> traces, double celsius) {
+  private MadeRecording move(
+      String task, Map<String, Trace> traces, double celsius, Duration stay) {
     traces
         .keySet()
         .forEach(
             probe ->
                 instructions.append(
                     "{\"time\":\"%s\",\"probe\":\"%s\",%s}\n".formatted(now, probe, task)));
-    for (int reading = 1; reading <= READINGS; reading++) {
-      int seconds = reading * READING_EVERY_SECONDS;
+    for (int seconds = READING_EVERY_SECONDS;
+        seconds <= stay.toSeconds();
+        seconds += READING_EVERY_SECONDS) {
       for (Map.Entry<String, Trace> trace : traces.entrySet()) {
         double millivolts =
             trace.getValue().millivolts(seconds) + NOISE_MILLIVOLTS * noise.nextGaussian();
@@ -75,7 +87,7 @@ final class MadeRecording {
                 celsius));
       }
     }
-    now = now.plus(MOVE_EVERY);
+    now = now.plus(stay).plus(RINSE);
     return this;
   }
 
