@@ -109,6 +109,26 @@ class DemoIT {
   }
 
   @Test
+  void eachNumberHasItsBudgetAsATableAndAsCsv() throws IOException, InterruptedException {
+    List<String> ids =
+        records("results").stream()
+            .filter(result -> field(result, "/outcome").equals("settled"))
+            .map(result -> field(result, "/id"))
+            .toList();
+    List<String> tables = records("budgets", "text");
+    List<String> rows = records("budgets", "csv");
+
+    assertThat(tables.stream().filter(line -> line.endsWith(" (k = 1)")))
+        .extracting(line -> line.split(" ", 2)[0])
+        .containsExactlyElementsOf(ids);
+    assertThat(tables.stream().filter(line -> line.startsWith("potential at rest")))
+        .hasSize(ids.size());
+    assertThat(rows.get(0)).startsWith("id,source,estimate,standardUncertainty,unit,");
+    assertThat(rows.stream().skip(1).map(row -> row.split(",", 2)[0]).distinct())
+        .containsExactlyElementsOf(ids);
+  }
+
+  @Test
   void aFolderOfSomebodyElseIsRefusedInASentence() throws IOException, InterruptedException {
     Path theirs = Files.createDirectory(here.resolve("theirs"));
     Files.writeString(theirs.resolve("notes.txt"), "mine");
@@ -158,6 +178,10 @@ class DemoIT {
   }
 
   private List<String> records(String what) throws IOException, InterruptedException {
+    return records(what, "jsonl");
+  }
+
+  private List<String> records(String what, String as) throws IOException, InterruptedException {
     Ran ran =
         run(
             "java",
@@ -166,7 +190,7 @@ class DemoIT {
             "records",
             "restpoint-demo/station.yaml",
             "--as",
-            "jsonl",
+            as,
             "--of",
             what);
     assertThat(ran.exitStatus()).as(ran.err()).isZero();
