@@ -16,8 +16,8 @@ final class LowEndReader {
   private static final String A_LOW_END = "straight, curved" + OR_FIXED;
   private static final double USUAL_UNCERTAINTY = 0.2;
 
-  /** Offset, slope and bend are three numbers to find. */
-  private static final int FEWEST_STANDARDS = 3;
+  /** Offset, slope and bend are three numbers to find, and one standard more tells how well. */
+  private static final int FEWEST_STANDARDS = 4;
 
   private LowEndReader() {}
 
@@ -33,7 +33,7 @@ final class LowEndReader {
     } else if (lowEnd instanceof LowEnd.Curved && 0 < standards && standards < FEWEST_STANDARDS) {
       String found = "curved with " + standards + (standards == 1 ? " standard" : " standards");
       entry.refuse(
-          "straight or fixed, or three standards or more to find a curve from",
+          "straight or fixed, or four standards or more to find a curve from",
           found,
           "name another standard");
     }
