@@ -3,7 +3,6 @@ package org.restpoint.stability.addition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
 import org.restpoint.stability.calibration.Reason;
@@ -83,22 +82,11 @@ public record KnownAddition(Vessel sample, Volume standard, Quantity standardCon
   }
 
   private Budget budget(PotentialStep step) {
-    List<Quantity> sources =
-        Stream.of(
-                sample.sources(),
-                Stream.of(standard.quantity(), standardConcentration),
-                step.sources())
-            .flatMap(part -> part)
-            .toList();
-    int first = sample.size();
-    return Budget.of(
-        "concentration",
-        standardConcentration.unit(),
-        sources,
-        x -> {
-          double before = sample.total(x);
-          double ratio = PotentialStep.ratio(x[first + 2], x[first + 3], x[first + 4]);
-          return x[first + 1] * x[first] * before / (x[0] * (ratio * (before + x[first]) - before));
-        });
+    return step.budget(
+        sample,
+        standard.quantity(),
+        standardConcentration,
+        (volume, before, added, strength, ratio) ->
+            strength * added * before / (volume * (ratio * (before + added) - before)));
   }
 }

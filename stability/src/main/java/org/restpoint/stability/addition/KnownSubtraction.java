@@ -3,7 +3,6 @@ package org.restpoint.stability.addition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.restpoint.stability.addition.AdditionOutcome.Answer;
 import org.restpoint.stability.addition.AdditionOutcome.NoAnswer;
 import org.restpoint.stability.calibration.Reason;
@@ -103,26 +102,15 @@ public record KnownSubtraction(
   }
 
   private Budget budget(PotentialStep step) {
-    List<Quantity> sources =
-        Stream.of(
-                sample.sources(),
-                Stream.of(reagent.quantity(), reagentConcentration),
-                step.sources())
-            .flatMap(part -> part)
-            .toList();
-    int first = sample.size();
-    return Budget.of(
-        "concentration",
-        reagentConcentration.unit(),
-        sources,
-        x -> {
-          double before = sample.total(x);
-          double ratio = PotentialStep.ratio(x[first + 2], x[first + 3], x[first + 4]);
-          return ionsTakenByOneOfReagent
-              * x[first + 1]
-              * x[first]
-              * before
-              / (x[0] * (before - ratio * (before + x[first])));
-        });
+    return step.budget(
+        sample,
+        reagent.quantity(),
+        reagentConcentration,
+        (volume, before, added, strength, ratio) ->
+            ionsTakenByOneOfReagent
+                * strength
+                * added
+                * before
+                / (volume * (before - ratio * (before + added))));
   }
 }

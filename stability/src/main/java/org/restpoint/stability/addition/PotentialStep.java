@@ -1,7 +1,9 @@
 package org.restpoint.stability.addition;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.restpoint.stability.uncertainty.Budget;
 import org.restpoint.stability.uncertainty.Source.Quantity;
 
 /**
@@ -66,6 +68,49 @@ public record PotentialStep(
   private double changeUncertaintyMillivolts() {
     return Math.hypot(
         beforeMillivolts.standardUncertainty(), afterMillivolts.standardUncertainty());
+  }
+
+  /**
+   * The budget of a concentration in the sample, in the unit of what was added.
+   *
+   * @param vessel the sample before
+   * @param added volume of what was added
+   * @param strength its concentration
+   * @param balance how the concentration follows
+   */
+  Budget budget(Vessel vessel, Quantity added, Quantity strength, Balance balance) {
+    List<Quantity> sources =
+        Stream.of(vessel.sources(), Stream.of(added, strength), sources())
+            .flatMap(part -> part)
+            .toList();
+    int first = vessel.size();
+    return Budget.of(
+        "concentration",
+        strength.unit(),
+        sources,
+        x ->
+            balance.concentration(
+                x[0],
+                vessel.total(x),
+                x[first],
+                x[first + 1],
+                ratio(x[first + 2], x[first + 3], x[first + 4])));
+  }
+
+  /** What the ion's balance makes of a change of its concentration. */
+  @FunctionalInterface
+  interface Balance {
+
+    /**
+     * The concentration in the sample.
+     *
+     * @param sample V_x
+     * @param before V₀
+     * @param added volume added
+     * @param strength concentration of what was added
+     * @param ratio R
+     */
+    double concentration(double sample, double before, double added, double strength, double ratio);
   }
 
   /** E₁, E₂, S. */
