@@ -66,7 +66,8 @@ final class ConsecutiveDetector implements RestDetector {
     }
     double latest = window[next == 0 ? length - 1 : next - 1];
     Optional<Drift> drift = drift();
-    return new RestProgress(atRest(), taken, latest, spread(), drift, creeping(drift), List.of());
+    return new RestProgress(
+        atRest(), taken, latest, spread(), drift, creeping(drift), Optional.empty(), List.of());
   }
 
   @Override

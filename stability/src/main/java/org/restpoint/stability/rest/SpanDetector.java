@@ -38,6 +38,7 @@ final class SpanDetector implements RestDetector {
         seen.spread(),
         seen.drift(),
         creeping(seen.drift()),
+        Optional.empty(),
         List.of());
   }
 

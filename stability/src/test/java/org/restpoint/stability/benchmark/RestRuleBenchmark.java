@@ -19,6 +19,7 @@ import org.restpoint.stability.rest.AllOf;
 import org.restpoint.stability.rest.AnyOf;
 import org.restpoint.stability.rest.ConsecutiveRule;
 import org.restpoint.stability.rest.DriftRule;
+import org.restpoint.stability.rest.ForecastRule;
 import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.Tolerance;
@@ -43,23 +44,31 @@ public class RestRuleBenchmark {
   /** Which rule takes the readings. */
   public enum Kind {
     /** Ten readings. */
-    CONSECUTIVE(new ConsecutiveRule(10, 0.1)),
+    CONSECUTIVE,
     /** All readings of a minute, ten at least. */
-    CONSECUTIVE_FOR_A_MINUTE(
-        new ConsecutiveRule(10, new Tolerance.ConcentrationPercent(1), Duration.ofMinutes(1))),
+    CONSECUTIVE_FOR_A_MINUTE,
     /** The slope over a minute. */
-    DRIFT(new DriftRule(0.2, Duration.ofMinutes(1))),
+    DRIFT,
     /** The slope over two hours: more readings than the window has places. */
-    DRIFT_OVER_TWO_HOURS(new DriftRule(0.2, Duration.ofHours(2))),
+    DRIFT_OVER_TWO_HOURS,
+    /** Where the potential is going. */
+    FORECAST,
     /** Ten readings and the slope over a minute. */
-    ALL_OF(new AllOf(List.of(CONSECUTIVE.rule, DRIFT.rule))),
+    ALL_OF,
     /** The same, either. */
-    ANY_OF(new AnyOf(List.of(CONSECUTIVE.rule, DRIFT.rule)));
+    ANY_OF;
 
-    private final RestRule rule;
-
-    Kind(RestRule rule) {
-      this.rule = rule;
+    private RestRule rule() {
+      return switch (this) {
+        case CONSECUTIVE -> new ConsecutiveRule(10, 0.1);
+        case CONSECUTIVE_FOR_A_MINUTE ->
+            new ConsecutiveRule(10, new Tolerance.ConcentrationPercent(1), Duration.ofMinutes(1));
+        case DRIFT -> new DriftRule(0.2, Duration.ofMinutes(1));
+        case DRIFT_OVER_TWO_HOURS -> new DriftRule(0.2, Duration.ofHours(2));
+        case FORECAST -> new ForecastRule(1);
+        case ALL_OF -> new AllOf(List.of(CONSECUTIVE.rule(), DRIFT.rule()));
+        case ANY_OF -> new AnyOf(List.of(CONSECUTIVE.rule(), DRIFT.rule()));
+      };
     }
   }
 
@@ -67,7 +76,7 @@ public class RestRuleBenchmark {
   @Param public Kind kind = Kind.CONSECUTIVE;
 
   private final double[] trace = new double[TRACE];
-  private RestDetector detector = Kind.CONSECUTIVE.rule.detector(SLOPE);
+  private RestDetector detector = Kind.CONSECUTIVE.rule().detector(SLOPE);
   private long nanos;
   private int next;
 
@@ -78,7 +87,7 @@ public class RestRuleBenchmark {
     for (int i = 0; i < TRACE; i++) {
       trace[i] = Math.rint(5 * random.nextGaussian()) / 100;
     }
-    detector = kind.rule.detector(SLOPE);
+    detector = kind.rule().detector(SLOPE);
     nanos = 0;
     next = 0;
   }
