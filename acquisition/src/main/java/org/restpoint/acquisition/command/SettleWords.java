@@ -38,6 +38,9 @@ final class SettleWords {
               Words.number(drift.belowMillivoltsPerMinute()),
               drift.readingsAtLeast());
     }
+    if (rule instanceof SettleRule.Forecast forecast) {
+      return "its rest is foretold within " + within(forecast.within());
+    }
     SettleRule.Consecutive consecutive = (SettleRule.Consecutive) rule;
     String which =
         consecutive.span().isZero()

@@ -21,7 +21,14 @@ final class Sentences {
         progress.driftMillivoltsPerMinute().isPresent()
             ? number(", drifting %+.2f mV/min", progress.driftMillivoltsPerMinute().getAsDouble())
             : "";
-    return number("%8.2f mV", progress.latestMillivolts()) + drift;
+    String forecast =
+        progress.forecastMillivolts().isPresent()
+            ? number(", foreseen at %.2f ", progress.forecastMillivolts().getAsDouble())
+                + number(
+                    "\u00b1 %.2f mV (k = 1)",
+                    progress.forecastUncertaintyMillivolts().orElseThrow())
+            : "";
+    return number("%8.2f mV", progress.latestMillivolts()) + drift + forecast;
   }
 
   static String calibration(Calibration calibration) {
@@ -68,7 +75,9 @@ final class Sentences {
                     number(" Expected %s %s:", check.expected(), amount.unit())
                         + number(" recovery %.1f %%.", check.recoveryPercent().getAsDouble()))
             .orElse("");
-    return number("At rest at %.2f mV after ", result.millivolts().orElseThrow())
+    String rest = result.forecast() ? "Foreseen at" : "At rest at";
+    return rest
+        + number(" %.2f mV after ", result.millivolts().orElseThrow())
         + number("%.0f s, %.1f \u00b0C. ", result.elapsedSeconds(), result.celsius().orElseThrow())
         + "RESULT %s %s %s, quality %s%s.%s"
             .formatted(

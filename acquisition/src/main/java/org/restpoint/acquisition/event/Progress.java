@@ -17,6 +17,9 @@ import java.util.OptionalDouble;
  * @param spreadMillivolts spread of the rule's last readings
  * @param driftMillivoltsPerMinute drift over the rule's last readings
  * @param driftStandardErrorMillivoltsPerMinute its standard error, from three readings on
+ * @param forecastMillivolts where the potential is going, from a rule that foretells it and can by
+ *     now
+ * @param forecastUncertaintyMillivolts its standard uncertainty (k = 1)
  * @param members what each rule of a combination sees, in its order
  */
 public record Progress(
@@ -29,6 +32,8 @@ public record Progress(
     double spreadMillivolts,
     OptionalDouble driftMillivoltsPerMinute,
     OptionalDouble driftStandardErrorMillivoltsPerMinute,
+    OptionalDouble forecastMillivolts,
+    OptionalDouble forecastUncertaintyMillivolts,
     Optional<List<Member>> members)
     implements Event {
 
@@ -40,6 +45,8 @@ public record Progress(
    * @param spreadMillivolts spread of its last readings
    * @param driftMillivoltsPerMinute drift over its last readings
    * @param driftStandardErrorMillivoltsPerMinute the drift's standard error
+   * @param forecastMillivolts where it sees the potential go, if it foretells and can by now
+   * @param forecastUncertaintyMillivolts the forecast's standard uncertainty (k = 1)
    * @param members what its own rules see, where it is a combination
    */
   public record Member(
@@ -48,5 +55,7 @@ public record Progress(
       double spreadMillivolts,
       OptionalDouble driftMillivoltsPerMinute,
       OptionalDouble driftStandardErrorMillivoltsPerMinute,
+      OptionalDouble forecastMillivolts,
+      OptionalDouble forecastUncertaintyMillivolts,
       Optional<List<Member>> members) {}
 }

@@ -5,12 +5,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.SettleLimits;
 import org.restpoint.stability.rest.Settling;
+import org.restpoint.stability.rest.forecast.Forecast;
 
 /** One reading of a probe, from its beginning to its decision. */
 final class Attempt {
@@ -163,6 +165,8 @@ final class Attempt {
             seen.spreadMillivolts(),
             seen.driftMillivoltsPerMinute(),
             seen.driftStandardErrorMillivoltsPerMinute(),
+            number(seen.forecast().map(Forecast::millivolts)),
+            number(seen.forecast().map(Forecast::standardUncertaintyMillivolts)),
             members(seen)));
   }
 
@@ -180,8 +184,14 @@ final class Attempt {
               own.spreadMillivolts(),
               own.driftMillivoltsPerMinute(),
               own.driftStandardErrorMillivoltsPerMinute(),
+              number(own.forecast().map(Forecast::millivolts)),
+              number(own.forecast().map(Forecast::standardUncertaintyMillivolts)),
               members(own)));
     }
     return Optional.of(told);
+  }
+
+  private static OptionalDouble number(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 }

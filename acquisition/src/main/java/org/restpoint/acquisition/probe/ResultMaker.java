@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
@@ -17,7 +16,6 @@ import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.RestedSample;
-import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.RestingPotential;
 
 /** Builds a result from what was read; every path to a number, or to none, goes through here. */
@@ -158,43 +156,7 @@ final class ResultMaker {
 
   /** Why an attempt was given up, for a person, and what its readings say of the input. */
   List<Reason> whyUnsettled(Attempt attempt) {
-    if (attempt.settling().taken() == 0) {
-      return List.of(
-          new Reason(
-              "no-readings",
-              "no reading came within %s".formatted(Words.span(attempt.limit())),
-              "Look whether the probe is connected and switched on, and at the link's state under"
-                  + " health."));
-    }
-    RestProgress seen = attempt.settling().progress();
-    List<Reason> reasons = new ArrayList<>(List.of(notAtRest(attempt, seen)));
-    Faults.ofUnsettled(seen, settings.analyte().charge()).ifPresent(reasons::add);
-    return reasons;
-  }
-
-  private Reason notAtRest(Attempt attempt, RestProgress seen) {
-    String drift =
-        seen.driftMillivoltsPerMinute().isPresent()
-            ? ", drifting %s mV/min"
-                .formatted(Words.number(seen.driftMillivoltsPerMinute().getAsDouble()))
-            : "";
-    String missing =
-        seen.members().stream()
-            .filter(member -> !member.progress().atRest())
-            .map(RestProgress.Member::rule)
-            .collect(Collectors.joining(", "));
-    return new Reason(
-        "unsettled",
-        "not at rest within %s: %s, the last of them spread over %s mV%s; the rule is %s%s"
-            .formatted(
-                Words.span(attempt.limit()),
-                seen.readings() == 1 ? "1 reading" : seen.readings() + " readings",
-                Words.number(seen.spreadMillivolts()),
-                drift,
-                settings.rule().describe(),
-                missing.isEmpty() ? "" : ", and what does not hold is " + missing),
-        "Look for an air bubble under the tip, stir evenly or not at all, let the solution come to"
-            + " the temperature of the standards, soak the electrode; then read again.");
+    return Unrest.why(attempt, settings);
   }
 
   static Reason notCalibrated() {

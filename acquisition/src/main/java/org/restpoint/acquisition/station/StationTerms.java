@@ -24,6 +24,7 @@ import org.restpoint.stability.rest.AllOf;
 import org.restpoint.stability.rest.AnyOf;
 import org.restpoint.stability.rest.ConsecutiveRule;
 import org.restpoint.stability.rest.DriftRule;
+import org.restpoint.stability.rest.ForecastRule;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
 import org.restpoint.stability.rest.Tolerance;
@@ -97,6 +98,9 @@ public final class StationTerms {
           drift.over(),
           drift.standardErrors(),
           drift.readingsAtLeast());
+    }
+    if (rule instanceof SettleRule.Forecast forecast) {
+      return new ForecastRule(tolerance(forecast.within()));
     }
     if (rule instanceof SettleRule.AllOf all) {
       return new AllOf(all.rules().stream().map(StationTerms::rule).toList());

@@ -2,13 +2,62 @@ package org.restpoint.acquisition.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.Result;
 
 class SentencesTest {
+
+  private static final String WHO =
+      "\"station\":\"willow-bench\",\"probe\":\"no3-a\",\"time\":\"2026-04-02T14:06:25Z\",";
+
+  private static <T> T read(String json, Class<T> kind) {
+    try {
+      return EventJson.mapper().readValue(json, kind);
+    } catch (JsonProcessingException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static String result(boolean forecast) {
+    return Sentences.result(
+        read(
+            """
+            {"event":"result","id":"x","revision":1,%s"outcome":"settled","millivolts":183.28,
+             "millivoltsUncertainty":0.38,"celsius":25,"readings":27,"elapsedSeconds":26.4,
+             "rule":"r","forecast":%s,"concentration":{"value":20,"unit":"mg/L","basis":"as-N",
+             "uncertainty":0.6,"coverage":2,"relation":"="},"quality":1,"flags":[],"reasons":[],
+             "caution":"c"}
+            """
+                .formatted(WHO, forecast),
+            Result.class));
+  }
+
+  @Test
+  void aForecastIsForeseenAndNotAtRest() {
+    String rest = " 183.28 mV after 26 s, 25.0 \u00b0C. RESULT 20.00 \u00b1 0.60 mg/L as-N,";
+    assertThat(result(true)).startsWith("Foreseen at" + rest);
+    assertThat(result(false)).startsWith("At rest at" + rest);
+  }
+
+  @Test
+  void progressSaysWhereThePotentialIsGoingWhereThatIsForeseen() {
+    String progress =
+        "{\"event\":\"settling\","
+            + WHO
+            + "\"readings\":9,\"elapsedSeconds\":9,"
+            + "\"latestMillivolts\":190.5,\"spreadMillivolts\":1%s}";
+    assertThat(Sentences.progress(read(progress.formatted(""), Progress.class)))
+        .isEqualTo("  190.50 mV");
+    String forecast = ",\"forecastMillivolts\":183.5,\"forecastUncertaintyMillivolts\":0.75";
+    assertThat(Sentences.progress(read(progress.formatted(forecast), Progress.class)))
+        .isEqualTo("  190.50 mV, foreseen at 183.50 \u00b1 0.75 mV (k = 1)");
+  }
 
   @ParameterizedTest
   @CsvSource({

@@ -159,6 +159,8 @@ class EventJsonTest {
         0.2,
         OptionalDouble.of(-0.7),
         OptionalDouble.empty(),
+        OptionalDouble.of(212.9),
+        OptionalDouble.of(0.3),
         members);
   }
 
@@ -179,6 +181,8 @@ class EventJsonTest {
             0.2,
             OptionalDouble.of(-0.7),
             OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
             Optional.empty()),
         new Progress(
             "willow-bench",
@@ -190,6 +194,8 @@ class EventJsonTest {
             0.2,
             OptionalDouble.of(-0.7),
             OptionalDouble.of(0.1),
+            OptionalDouble.of(212.7),
+            OptionalDouble.of(0.4),
             Optional.of(List.of(member(Optional.empty()), member(Optional.of(List.of()))))),
         new RawReading(
             "willow-bench", "no3-a", TIME, OptionalDouble.of(213.4), OptionalDouble.empty()));

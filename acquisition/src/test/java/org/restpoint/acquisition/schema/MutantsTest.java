@@ -58,6 +58,46 @@ class MutantsTest {
   }
 
   @Test
+  void aForecastIsOfAPotential() {
+    assertWrong(
+        first("result", "forecast", "true"),
+        result -> result.remove(List.of("millivolts", "millivoltsUncertainty")));
+    for (String outcome : List.of("unsettled", "refused")) {
+      ObjectNode none =
+          (ObjectNode)
+              SAID.stream()
+                  .filter(object -> object.path("outcome").asText().equals(outcome))
+                  .filter(object -> !object.has("millivolts"))
+                  .findFirst()
+                  .orElseThrow()
+                  .deepCopy();
+      assertWrong(none, result -> result.put("forecast", true));
+    }
+  }
+
+  @Test
+  void progressHasAForecastAndItsUncertaintyOrNeither() {
+    List<String> fields = List.of("forecastMillivolts", "forecastUncertaintyMillivolts");
+    List<JsonNode> foreseen =
+        SAID.stream()
+            .filter(object -> !object.findParents(fields.get(0)).isEmpty())
+            .filter(object -> Schemas.payload(object).equals("settling"))
+            .toList();
+    assertThat(foreseen).anyMatch(object -> object.has(fields.get(0)));
+    assertThat(foreseen).anyMatch(object -> object.has("members"));
+    for (JsonNode progress : foreseen) {
+      for (String field : fields) {
+        assertWrong(
+            progress.deepCopy(),
+            copy -> ((ObjectNode) copy.findParents(field).get(0)).remove(field));
+      }
+      assertWrong(
+          progress.deepCopy(),
+          copy -> ((ObjectNode) copy.findParents(fields.get(1)).get(0)).put(fields.get(1), -0.1));
+    }
+  }
+
+  @Test
   void aRefusalGivesAReason() {
     assertWrong(first("result", "outcome", "refused"), result -> result.putArray("reasons"));
     assertWrong(first("calibration", "verdict", "refused"), one -> one.putArray("reasons"));

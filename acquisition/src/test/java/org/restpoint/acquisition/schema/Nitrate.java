@@ -22,6 +22,7 @@ import org.restpoint.stability.chemistry.Concentration;
 import org.restpoint.stability.chemistry.ConcentrationUnit;
 import org.restpoint.stability.electrode.Nernst;
 import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
 
 /** An invented nitrate electrode at 25 °C whose slope is 97 % of the ideal one. */
@@ -40,6 +41,11 @@ final class Nitrate {
 
   /** Two standards a decade apart and more, one of them alike to another, one long expired. */
   static ProbeSettings settings(Routine routine) {
+    return settings(routine, new ConsecutiveRule(5, 0.1));
+  }
+
+  /** The same with another rule of rest. */
+  static ProbeSettings settings(Routine routine, RestRule rule) {
     Map<String, Standard> standards = new LinkedHashMap<>();
     standards.put("low", standard("low", 5, Optional.empty()));
     standards.put("high", standard("high", 50, Optional.empty()));
@@ -52,7 +58,7 @@ final class Nitrate {
         new Amounts(
             new Scale.OfConcentration(NITRATE, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N),
             Optional.empty()),
-        new ConsecutiveRule(5, 0.1),
+        rule,
         new SettleLimits(Duration.ofSeconds(3), Duration.ofMinutes(10)),
         standards,
         new Calibrator(NITRATE.charge(), new SlopeLimits(90, 103)),

@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.restpoint.acquisition.probe.Temperature;
 import org.restpoint.config.station.Routine;
+import org.restpoint.stability.rest.AnyOf;
+import org.restpoint.stability.rest.ConsecutiveRule;
+import org.restpoint.stability.rest.ForecastRule;
+import org.restpoint.stability.rest.RestRule;
 
 /** Sessions that between them say everything a routine can say. */
 final class Scenes {
@@ -22,6 +26,7 @@ final class Scenes {
     all.addAll(refusedCalibrations());
     all.addAll(intervals());
     all.addAll(rests());
+    all.addAll(forecasts());
     all.addAll(StationScene.said());
     return all;
   }
@@ -120,6 +125,33 @@ final class Scenes {
         .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
         .restartedAfter(hourly, Duration.ofHours(5))
         .said();
+  }
+
+  /** Rests that are foretold, one too late, and in a combination. */
+  static List<JsonNode> forecasts() {
+    RestRule forecast = new ForecastRule(1);
+    RestRule any = new AnyOf(List.of(new ConsecutiveRule(50, 0.1), forecast));
+    List<JsonNode> said = new ArrayList<>();
+    said.addAll(
+        Session.of(forecast)
+            .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+            .read(30, Nitrate.millivolts(5))
+            .tell("{\"do\":\"calibrate\",\"standard\":\"high\"}")
+            .read(30, Nitrate.millivolts(50))
+            .tell("{\"do\":\"measure\"}")
+            .read(30, Nitrate.millivolts(20))
+            .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+            .read(30, Nitrate.millivolts(5))
+            .tell("{\"do\":\"measure\"}")
+            .creep(12)
+            .pass(Duration.ofMinutes(11))
+            .said());
+    said.addAll(
+        Session.of(any)
+            .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+            .read(30, Nitrate.millivolts(5))
+            .said());
+    return said;
   }
 
   /** A stream read each time it comes to rest, and its silence. */

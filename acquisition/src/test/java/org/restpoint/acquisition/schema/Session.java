@@ -12,8 +12,10 @@ import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
 import org.restpoint.acquisition.probe.ProbeRoutine;
+import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.acquisition.probe.Temperature;
 import org.restpoint.config.station.Routine;
+import org.restpoint.stability.rest.RestRule;
 
 /** A probe's routine under the hand of a test: a reading a second, and all that is said kept. */
 final class Session implements Output {
@@ -25,19 +27,25 @@ final class Session implements Output {
   private final ProbeRoutine routine;
   private Instant now;
 
-  private Session(Routine how, ProbeMemory memory, Instant start) {
+  private Session(ProbeSettings settings, ProbeMemory memory, Instant start) {
     now = start;
-    routine = new ProbeRoutine(Nitrate.settings(how), memory, this);
+    routine = new ProbeRoutine(settings, memory, this);
     routine.begin(start);
   }
 
   static Session of(Routine how) {
-    return new Session(how, ProbeMemory.blank(), START);
+    return new Session(Nitrate.settings(how), ProbeMemory.blank(), START);
+  }
+
+  /** At the bench with another rule of rest. */
+  static Session of(RestRule rule) {
+    return new Session(
+        Nitrate.settings(new Routine.Instructed(), rule), ProbeMemory.blank(), START);
   }
 
   /** Stops the routine and begins anew from what it remembers, after a while. */
   Session restartedAfter(Routine how, Duration away) {
-    Session next = new Session(how, routine.memory(), now.plus(away));
+    Session next = new Session(Nitrate.settings(how), routine.memory(), now.plus(away));
     next.said.addAll(0, said);
     return next;
   }

@@ -17,28 +17,32 @@ final class SettleRuleReader {
 
   private static final String CONSECUTIVE = "consecutive";
   private static final String DRIFT = "drift";
+  private static final String FORECAST = "forecast";
   private static final String ALL_OF = "all-of";
   private static final String ANY_OF = "any-of";
 
   /** The kinds of rules. */
-  static final List<String> KINDS = List.of(CONSECUTIVE, DRIFT, ALL_OF, ANY_OF);
+  static final List<String> KINDS = List.of(CONSECUTIVE, DRIFT, FORECAST, ALL_OF, ANY_OF);
 
   private static final List<String> CONSECUTIVE_KEYS = List.of("readings", "within", "for");
   private static final List<String> DRIFT_KEYS =
       List.of("below", "over", "standard-errors", "readings-at-least");
+  private static final List<String> FORECAST_KEYS = List.of("within");
   private static final List<String> COMBINATION_KEYS = List.of("rules");
 
   private static final Map<String, List<String>> KEYS_OF =
       Map.of(
           CONSECUTIVE, CONSECUTIVE_KEYS,
           DRIFT, DRIFT_KEYS,
+          FORECAST, FORECAST_KEYS,
           ALL_OF, COMBINATION_KEYS,
           ANY_OF, COMBINATION_KEYS);
 
-  /** The keys of all kinds. */
+  /** The keys of all kinds, each once. */
   static final List<String> KEYS =
-      Stream.of(List.of("rule"), CONSECUTIVE_KEYS, DRIFT_KEYS, COMBINATION_KEYS)
+      Stream.of(List.of("rule"), CONSECUTIVE_KEYS, DRIFT_KEYS, FORECAST_KEYS, COMBINATION_KEYS)
           .flatMap(List::stream)
+          .distinct()
           .toList();
 
   private static final int MOST_READINGS = 10_000;
@@ -58,6 +62,10 @@ final class SettleRuleReader {
 
   private static final Within USUAL_TOLERANCE = new Within.Millivolts(0.1);
   private static final Duration USUAL_OVER = Duration.ofMinutes(1);
+
+  /** About 4 % of the concentration of a monovalent ion. Our choice. */
+  private static final Within USUAL_FORECAST = new Within.Millivolts(1);
+
   private static final int USUAL_STANDARD_ERRORS = 1;
   private static final int MOST_STANDARD_ERRORS = 10;
   private static final int USUAL_READINGS_OF_DRIFT = 5;
@@ -102,6 +110,7 @@ final class SettleRuleReader {
     keys.only(known, foreign, "it is another rule's: leave it out or change rule");
     return switch (kind) {
       case DRIFT -> drift(keys);
+      case FORECAST -> forecast(keys);
       case ALL_OF -> combination(keys, depth).<SettleRule>map(SettleRule.AllOf::new).orElse(USUAL);
       case ANY_OF -> combination(keys, depth).<SettleRule>map(SettleRule.AnyOf::new).orElse(USUAL);
       default -> consecutive(keys);
@@ -148,6 +157,26 @@ final class SettleRuleReader {
     return below
         .<SettleRule>map(limit -> new SettleRule.Drift(limit, over, errors, readings))
         .orElse(USUAL);
+  }
+
+  /** A forecast that would always come too late is told. */
+  private SettleRule forecast(Section keys) {
+    SettleRule rule =
+        new SettleRule.Forecast(
+            keys.find("within").flatMap(SettleRuleReader::within).orElse(USUAL_FORECAST));
+    giveUp
+        .filter(limit -> rule.shortestWait().compareTo(limit.time()) >= 0)
+        .ifPresent(limit -> refuseTooSlow(keys, limit, rule.shortestWait()));
+    return rule;
+  }
+
+  private static void refuseTooSlow(Section keys, TimeLimit limit, Duration needed) {
+    keys.find("rule")
+        .ifPresent(
+            value ->
+                value.refuse(
+                    "a rule that can hold before give-up-after (" + limit.written() + ")",
+                    FORECAST + ", which takes " + needed.toSeconds() + " s or more"));
   }
 
   /** A window that would never be full before the wait is given up is told. */

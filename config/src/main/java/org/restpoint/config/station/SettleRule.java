@@ -114,6 +114,22 @@ public sealed interface SettleRule {
   }
 
   /**
+   * The rest is known before it is reached: it is foretold from the readings so far.
+   *
+   * @param within how near the forecast has to be
+   */
+  record Forecast(Within within) implements SettleRule {
+
+    /** Nothing is foretold earlier than this after the first reading. */
+    private static final Duration EARLIEST = Duration.ofSeconds(8);
+
+    @Override
+    public Duration shortestWait() {
+      return EARLIEST;
+    }
+  }
+
+  /**
    * At rest when every rule says so.
    *
    * @param rules 2 or more

@@ -297,6 +297,13 @@ class StationFileTest {
     SettleRule drift = new SettleRule.Drift(0.07, Duration.ofSeconds(90), 2, 20);
     SettleRule five = new SettleRule.Consecutive(5, 0.1);
 
+    SettleRule forecast = new SettleRule.Forecast(new SettleRule.Within.Millivolts(1));
+
+    assertThat(rule("rule: forecast")).isEqualTo(forecast);
+    assertThat(rule("rule: forecast, within: 4 %"))
+        .isEqualTo(new SettleRule.Forecast(new SettleRule.Within.Percent(4)));
+    assertThat(rule("rule: all-of, rules: [{ rule: forecast }, { readings: 5 }]"))
+        .isEqualTo(new SettleRule.AllOf(List.of(forecast, five)));
     assertThat(rule("within: 2.5 %, for: 30 s")).isEqualTo(percent);
     assertThat(rule("rule: drift, below: 0.2 mV/min")).isEqualTo(usualDrift);
     assertThat(
@@ -322,5 +329,9 @@ class StationFileTest {
 
     assertThat(new SettleRule.AllOf(List.of(short5, long9)).shortestWait()).hasSeconds(9);
     assertThat(new SettleRule.AnyOf(List.of(long9, short5)).shortestWait()).hasSeconds(5);
+
+    SettleRule forecast = new SettleRule.Forecast(new SettleRule.Within.Millivolts(1));
+    assertThat(new SettleRule.AllOf(List.of(short5, forecast)).shortestWait()).hasSeconds(8);
+    assertThat(new SettleRule.AnyOf(List.of(long9, forecast)).shortestWait()).hasSeconds(8);
   }
 }

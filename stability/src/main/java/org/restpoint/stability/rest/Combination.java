@@ -77,6 +77,7 @@ final class Combination implements RestDetector {
         shown.spreadMillivolts(),
         shown.drift(),
         atRest ? potential().creeping() : shown.creeping(),
+        shown.forecast(),
         members);
   }
 

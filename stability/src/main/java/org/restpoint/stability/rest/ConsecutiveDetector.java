@@ -1,6 +1,7 @@
 package org.restpoint.stability.rest;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * {@link ConsecutiveRule} at work.
@@ -91,6 +92,7 @@ final class ConsecutiveDetector implements RestDetector {
         spread(),
         seen.drift(),
         Creep.leaves(before, seen, within),
+        Optional.empty(),
         List.of());
   }
 

@@ -1,6 +1,7 @@
 package org.restpoint.stability.rest;
 
 import java.util.List;
+import java.util.Optional;
 
 /** {@link DriftRule} at work. */
 final class DriftDetector implements RestDetector {
@@ -49,6 +50,7 @@ final class DriftDetector implements RestDetector {
         seen.spread(),
         seen.drift(),
         false,
+        Optional.empty(),
         List.of());
   }
 

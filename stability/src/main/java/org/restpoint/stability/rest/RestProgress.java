@@ -3,6 +3,7 @@ package org.restpoint.stability.rest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.stability.rest.forecast.Forecast;
 
 /**
  * What a rule sees while it waits.
@@ -13,6 +14,7 @@ import java.util.OptionalDouble;
  * @param spreadMillivolts largest minus smallest in the rule's window
  * @param drift how fast the potential moves over the window; empty with fewer than two instants
  * @param creeping whether the drift, over the next five minutes, leads out of the rule's tolerance
+ * @param forecast where the potential is going, from a rule that foretells it and can by now
  * @param members what the rules of a combination see, in its order; empty for a rule by itself
  */
 public record RestProgress(
@@ -22,6 +24,7 @@ public record RestProgress(
     double spreadMillivolts,
     Optional<Drift> drift,
     boolean creeping,
+    Optional<Forecast> forecast,
     List<Member> members) {
 
   public RestProgress {

@@ -5,7 +5,7 @@ package org.restpoint.stability.rest;
  * per cent becomes one in mV on the slope of the electrode at hand. Where no calibration is in
  * force, the ion's ideal slope stands in.
  */
-public sealed interface RestRule permits ConsecutiveRule, DriftRule, AllOf, AnyOf {
+public sealed interface RestRule permits ConsecutiveRule, DriftRule, ForecastRule, AllOf, AnyOf {
 
   /**
    * A detector at its beginning; all memory it will ever need is taken here.

@@ -1,6 +1,7 @@
 package org.restpoint.stability.rest;
 
 import java.util.List;
+import java.util.Optional;
 
 /** {@link ConsecutiveRule} with a least span at work. */
 final class SpanDetector implements RestDetector {
@@ -48,6 +49,7 @@ final class SpanDetector implements RestDetector {
         seen.spread(),
         seen.drift(),
         Creep.leaves(before, seen, within),
+        Optional.empty(),
         List.of());
   }
 

@@ -19,6 +19,7 @@ import org.restpoint.stability.rest.AllOf;
 import org.restpoint.stability.rest.AnyOf;
 import org.restpoint.stability.rest.ConsecutiveRule;
 import org.restpoint.stability.rest.DriftRule;
+import org.restpoint.stability.rest.ForecastRule;
 import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.Tolerance;
@@ -53,6 +54,8 @@ public class RestRuleBenchmark {
     DRIFT,
     /** The slope over two hours: more readings than the window has places. */
     DRIFT_OVER_TWO_HOURS,
+    /** Where the potential is going. */
+    FORECAST,
     /** Ten readings and the slope over a minute. */
     ALL_OF,
     /** The same, either. */
@@ -65,6 +68,7 @@ public class RestRuleBenchmark {
             new ConsecutiveRule(10, new Tolerance.ConcentrationPercent(1), Duration.ofMinutes(1));
         case DRIFT -> RestRuleBenchmark.DRIFT;
         case DRIFT_OVER_TWO_HOURS -> new DriftRule(0.2, Duration.ofHours(2));
+        case FORECAST -> new ForecastRule(1);
         case ALL_OF -> new AllOf(List.of(RestRuleBenchmark.CONSECUTIVE, RestRuleBenchmark.DRIFT));
         case ANY_OF -> new AnyOf(List.of(RestRuleBenchmark.CONSECUTIVE, RestRuleBenchmark.DRIFT));
       };

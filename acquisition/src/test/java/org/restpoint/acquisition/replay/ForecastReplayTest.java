@@ -1,0 +1,199 @@
+package org.restpoint.acquisition.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.acquisition.event.Calibration;
+import org.restpoint.acquisition.event.Event;
+import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.service.Stations;
+
+/**
+ * One invented recording of a slow electrode, foretold and waited for. The standards of 5 and 100
+ * mg/L read 230 and 155 mV; the sample begins 10 mV above its rest of 190 mV and comes to it with a
+ * time constant of 90 s. A reading a second, with normal noise of 0.02 mV from a fixed seed.
+ */
+class ForecastReplayTest {
+
+  private static final int STANDARD_SECONDS = 120;
+  private static final int SAMPLE_SECONDS = 900;
+  private static final double REST = 190;
+
+  private static final Map<String, String> RULES = new LinkedHashMap<>();
+
+  static {
+    RULES.put("forecast", "rule: forecast");
+    RULES.put("share", "rule: forecast, within: 4 %");
+    RULES.put("consecutive", "readings: 10, within: 0.1 mV");
+    RULES.put("drift", "rule: drift, below: 0.2 mV/min");
+    RULES.put("any", "rule: any-of, rules: [{ readings: 10 }, { rule: forecast }]");
+    RULES.put("hasty", "rule: forecast, give-up-after: 50 s");
+    RULES.put(
+        "both",
+        "rule: all-of, rules: [{ rule: drift, below: 0.2 mV/min, over: 30 s }, { rule: forecast }],"
+            + " give-up-after: 70 s");
+  }
+
+  @TempDir private Path folder;
+  private final List<Event> events = new ArrayList<>();
+
+  private static String station() {
+    StringBuilder text =
+        new StringBuilder(
+            """
+            station: farm
+            broker: embedded
+            standards:
+              low:  { concentration: 5 mg/L,   basis: as-N }
+              high: { concentration: 100 mg/L, basis: as-N }
+            probes:
+            """);
+    RULES.forEach(
+        (name, rule) ->
+            text.append(
+                """
+                  %s:
+                    analyte: nitrate
+                    basis: as-N
+                    link: { recording: { file: any.csv } }
+                    temperature: { from: reading }
+                    settle: { %s }
+                    calibrate: { standards: [low, high], slope: 85..105 %% }
+                """
+                    .formatted(name, rule)));
+    return text.toString();
+  }
+
+  private static double millivolts(int second) {
+    if (second < STANDARD_SECONDS) {
+      return 230;
+    }
+    int since = second - 2 * STANDARD_SECONDS;
+    return since < 0 ? 155 : REST + 10 * Math.exp(-since / 90.0);
+  }
+
+  @BeforeEach
+  void replay() throws IOException {
+    Random noise = new Random(11);
+    List<String> rows = new ArrayList<>(List.of("time,probe,millivolts,celsius"));
+    for (int second = 0; second < 2 * STANDARD_SECONDS + SAMPLE_SECONDS; second++) {
+      double seen = millivolts(second) + 0.02 * noise.nextGaussian();
+      for (String probe : RULES.keySet()) {
+        rows.add(String.format(Locale.ROOT, "%d,%s,%.3f,25", second, probe, seen));
+      }
+    }
+    List<String> told = new ArrayList<>();
+    tell(told, 0, "\"do\":\"calibrate\",\"standard\":\"low\"");
+    tell(told, STANDARD_SECONDS, "\"do\":\"calibrate\",\"standard\":\"high\"");
+    tell(told, 2 * STANDARD_SECONDS, "\"do\":\"measure\"");
+    Path recording = Files.write(folder.resolve("recording.csv"), rows);
+    Path instructions = Files.write(folder.resolve("told.jsonl"), told);
+    List<String> complaints = new ArrayList<>();
+    new Replay(Stations.read(folder, station()), false, events::add, complaints::add)
+        .run(recording, InstructionFile.read(instructions));
+    assertThat(complaints).isEmpty();
+  }
+
+  private static void tell(List<String> told, int second, String what) {
+    for (String probe : RULES.keySet()) {
+      told.add("{\"time\":%d,\"probe\":\"%s\",%s}".formatted(second, probe, what));
+    }
+  }
+
+  private Result result(String probe) {
+    return all(Result.class).stream()
+        .filter(result -> result.probe().equals(probe))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private <T> List<T> all(Class<T> kind) {
+    return events.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  private double offRest(String probe) {
+    return Math.abs(result(probe).millivolts().orElseThrow() - REST);
+  }
+
+  @Test
+  void aForecastIsThereLongBeforeTheRestAndWithinItsUncertaintyOfIt() {
+    for (String probe : List.of("forecast", "share")) {
+      Result result = result(probe);
+      assertThat(result.outcome()).isEqualTo(Result.Outcome.SETTLED);
+      assertThat(result.forecast()).isTrue();
+      assertThat(result.elapsedSeconds())
+          .isLessThan(0.7 * result("consecutive").elapsedSeconds())
+          .isLessThan(0.5 * result("drift").elapsedSeconds());
+      assertThat(offRest(probe))
+          .isLessThan(2 * result.millivoltsUncertainty().orElseThrow())
+          .isLessThan(offRest("consecutive") / 2);
+    }
+    assertThat(result("forecast").rule()).isEqualTo("forecast within 1 mV");
+    assertThat(result("share").rule()).isEqualTo("forecast within 4 %");
+  }
+
+  @Test
+  void thePotentialOfAForecastIsNoReading() {
+    Result result = result("forecast");
+    double reading = millivolts(2 * STANDARD_SECONDS + (int) result.elapsedSeconds());
+    assertThat(reading - result.millivolts().orElseThrow()).isGreaterThan(1);
+    assertThat(2.5 * result.millivoltsUncertainty().orElseThrow()).isLessThanOrEqualTo(1);
+    assertThat(result.latestMillivolts()).isEmpty();
+  }
+
+  @Test
+  void whatWasWaitedForIsAReadingAndSaysSo() {
+    assertThat(result("consecutive").forecast()).isFalse();
+    assertThat(result("drift").forecast()).isFalse();
+  }
+
+  @Test
+  void inACombinationTheForecastMayBeTheOneThatIsTaken() {
+    assertThat(result("any").forecast()).isTrue();
+    assertThat(result("any").elapsedSeconds()).isEqualTo(result("forecast").elapsedSeconds());
+    // Its standards were read by the other rule, which makes the slope a little different.
+    assertThat(result("any").millivolts().orElseThrow())
+        .isCloseTo(result("forecast").millivolts().orElseThrow(), within(0.01));
+  }
+
+  @Test
+  void aForecastThatComesTooLateSaysWhereItWasGoing() {
+    assertThat(result("hasty").outcome()).isEqualTo(Result.Outcome.UNSETTLED);
+    assertThat(result("hasty").forecast()).isFalse();
+    assertThat(result("hasty").millivolts()).isEmpty();
+    assertThat(result("hasty").reasons().get(0).text())
+        .matches(
+            "not at rest within 50 s: .*, drifting -[0-9.]+ mV/min, going to 1[89][0-9](\\.\\d+)?"
+                + " \u00b1 [0-9.]+ mV \\(k = 1\\); the rule is forecast within 1 mV");
+  }
+
+  @Test
+  void aCombinationThatIsGivenUpSaysWhereItsForecastWasGoing() {
+    assertThat(result("both").outcome()).isEqualTo(Result.Outcome.UNSETTLED);
+    assertThat(result("both").reasons().get(0).text())
+        .contains(" mV/min, going to 1")
+        .contains(" mV (k = 1); the rule is all of (drift within 0.2 mV/min over 30 s, forecast");
+  }
+
+  @Test
+  void aStandardIsForetoldToo() {
+    assertThat(all(Calibration.class))
+        .filteredOn(calibration -> calibration.probe().equals("forecast"))
+        .hasSize(2)
+        .allSatisfy(
+            calibration ->
+                assertThat(calibration.verdict()).isEqualTo(Calibration.Verdict.ACCEPTED));
+  }
+}

@@ -1,0 +1,208 @@
+package org.restpoint.stability.rest.forecast;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Foretells where a potential comes to rest, reading by reading.
+ *
+ * <p>A reading is held to what the last fit foretold of it. One that is off by more than {@value
+ * #OUTLYING} times the scatter is put aside: if the next is back, it was a spike and is dropped; if
+ * the next is off on the same side, something has happened to the electrode (a bubble, a stir,
+ * another sample), and all begins anew with the two, so that nothing is averaged across it. After
+ * that no rest is known before the electrode has been seen for twice as long as before the
+ * disturbance: what was on its way then is on its way still.
+ *
+ * <p>All curves are fitted again when the time since the step has grown by {@value #GROWTH}:
+ * nothing about a response changes sooner. Between two fits the forecast stands.
+ *
+ * <pre>
+ *   u²(E̅) = V + (c·(E̅ − y̅))² + (E̅ − E̅′)² + q²/12
+ * </pre>
+ *
+ * V as in {@link ModelAverage}; y̅ the fitted potential now, so E̅ − y̅ is the way still to go, of
+ * which no more than the part c = {@value #UNFORESEEN} is held to be foreseen wrong; E̅′ the mean
+ * of the forecasts of late, over the last tenth of the time: a forecast that itself is on its way
+ * is not known better than that; q the resolution.
+ *
+ * <p>Edge results: no forecast before {@value #FEWEST} readings. A step that came some seconds
+ * before the first reading, or after it, is met by the exponentials, which look the same from any
+ * origin, and by the disturbance that it is. State: 24 kB, taken at the beginning. Not safe for
+ * several threads.
+ */
+public final class Forecaster {
+
+  private static final int FEWEST = 5;
+  private static final double OUTLYING = 5;
+  private static final double GROWTH = 1.02;
+  private static final double UNFORESEEN = 0.07;
+  private static final double OF_LATE = 0.1;
+  private static final double AS_LONG = 2;
+
+  private final Shapes shapes = new Shapes();
+  private final Noise noise = new Noise();
+  private final ResponseFit fit;
+  private final PriorTable prior;
+  private boolean begun;
+  private boolean anew;
+  private long originNanos;
+  private long lastNanos;
+  private double firstMillivolts;
+  private double lastMillivolts;
+  private long readings;
+  private double fittedSeconds;
+  private double knownFromSeconds;
+  private boolean aside;
+  private long asideNanos;
+  private double asideMillivolts;
+  private double asideOff;
+  private double rest;
+  private double lateRest;
+  private double uncertainty = Double.POSITIVE_INFINITY;
+
+  /**
+   * Begins.
+   *
+   * @param slopeMillivoltsPerDecade the electrode's slope, of either sign, not 0
+   * @param prior what is known of the electrode
+   */
+  public Forecaster(double slopeMillivoltsPerDecade, ResponsePrior prior) {
+    if (!Double.isFinite(slopeMillivoltsPerDecade) || slopeMillivoltsPerDecade == 0) {
+      throw new IllegalArgumentException(
+          "a slope is a finite number of mV/decade and not 0, not " + slopeMillivoltsPerDecade);
+    }
+    this.fit = new ResponseFit(slopeMillivoltsPerDecade);
+    this.prior = new PriorTable(prior);
+  }
+
+  /**
+   * Takes a reading.
+   *
+   * @param nanos when, not before the one before
+   * @param millivolts the potential, finite
+   */
+  public void accept(long nanos, double millivolts) {
+    if (!begun) {
+      begun = true;
+      begin(nanos, millivolts);
+      lastMillivolts = millivolts;
+    }
+    noise.step(millivolts - lastMillivolts);
+    lastMillivolts = millivolts;
+    double seconds = since(nanos);
+    double[] now = shapes.at(seconds);
+    if (readings >= FEWEST) {
+      double off = millivolts - firstMillivolts - fit.average().foretell(now);
+      if (Math.abs(off) > OUTLYING * noise.scale()) {
+        if (!aside || off * asideOff <= 0) {
+          aside = true;
+          asideNanos = nanos;
+          asideMillivolts = millivolts;
+          asideOff = off;
+          return;
+        }
+        beginAnew();
+        now = shapes.at(since(nanos));
+      } else {
+        noise.take(off, (nanos - lastNanos) / 1e9);
+      }
+    }
+    aside = false;
+    take(nanos, millivolts, now);
+  }
+
+  private double since(long nanos) {
+    return (nanos - originNanos) / 1e9;
+  }
+
+  private void begin(long nanos, double millivolts) {
+    originNanos = nanos;
+    lastNanos = nanos;
+    firstMillivolts = millivolts;
+    readings = 0;
+    fittedSeconds = 0;
+    uncertainty = Double.POSITIVE_INFINITY;
+    prior.beginAt(millivolts);
+  }
+
+  private void beginAnew() {
+    anew = true;
+    knownFromSeconds = AS_LONG * since(asideNanos);
+    fit.clear();
+    noise.clear();
+    begin(asideNanos, asideMillivolts);
+    take(asideNanos, asideMillivolts, shapes.at(0));
+  }
+
+  private void take(long nanos, double millivolts, double[] now) {
+    double seconds = since(nanos);
+    fit.add(seconds, millivolts - firstMillivolts, now);
+    readings++;
+    lastNanos = nanos;
+    if (readings == FEWEST || (readings > FEWEST && seconds >= GROWTH * fittedSeconds)) {
+      foretell(seconds, now);
+    }
+  }
+
+  private void foretell(double seconds, double[] now) {
+    fit.fit(noise, prior);
+    rest = fit.average().restMillivolts();
+    if (readings == FEWEST || !(seconds > fittedSeconds)) {
+      lateRest = rest;
+    } else {
+      double kept = Math.pow(fittedSeconds / seconds, 1 / OF_LATE);
+      lateRest = rest + kept * (lateRest - rest);
+    }
+    fittedSeconds = seconds;
+    double way = UNFORESEEN * (rest - fit.average().foretell(now));
+    double moved = rest - lateRest;
+    double variance = fit.average().variance();
+    uncertainty = Math.sqrt(variance + way * way + moved * moved + noise.roundingVariance());
+  }
+
+  /** The forecast; empty before there is one. */
+  public Optional<Forecast> forecast() {
+    return readings < FEWEST
+        ? Optional.empty()
+        : Optional.of(new Forecast(firstMillivolts + rest, uncertainty));
+  }
+
+  /** u(E̅) in mV; infinite before there is a forecast. */
+  public double standardUncertaintyMillivolts() {
+    return uncertainty;
+  }
+
+  /** Whether the latest reading was put aside. */
+  public boolean isAside() {
+    return aside;
+  }
+
+  /** Readings that the forecast rests on. */
+  public long readings() {
+    return readings;
+  }
+
+  /** How long the electrode has been seen for since it set out or was last disturbed, in s. */
+  public double seconds() {
+    return since(lastNanos);
+  }
+
+  /** Whether the latest reading told a disturbance: it and the one before it are the first anew. */
+  public boolean isAnew() {
+    return anew && readings == 2;
+  }
+
+  /** How long it has to be seen for after a disturbance, in s; 0 without one. */
+  public double knownFromSeconds() {
+    return knownFromSeconds;
+  }
+
+  /** What the readings have told of the electrode's response; empty before there is a forecast. */
+  public Optional<ResponseSeen> response() {
+    if (readings < FEWEST) {
+      return Optional.empty();
+    }
+    List<Double> weights = ResponsePrior.curveWeights(fit.average().weights());
+    return Optional.of(new ResponseSeen(firstMillivolts + rest, rest > 0, seconds(), weights));
+  }
+}

@@ -1,0 +1,83 @@
+package org.restpoint.stability.rest.forecast;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How an electrode is known to respond before it is read: how likely each response curve is, by the
+ * level where it comes to rest and by the direction from which it does. Numbers alone, so that it
+ * can be written down and taken up again.
+ *
+ * <p>A curve's own forecast tells which level and which direction it is weighed by. Curves must
+ * stay possible: one of likelihood 0 is out whatever the readings say, so what is learnt from few
+ * responses should be mixed with {@link #uninformed()}.
+ *
+ * @param levels one or more, by rising limits; the last also stands for all above it
+ */
+public record ResponsePrior(List<Level> levels) {
+
+  /**
+   * A range of resting potentials.
+   *
+   * @param upToMillivolts its upper limit
+   * @param rising how likely each curve is for a potential that rises to its rest
+   * @param falling the same for one that falls
+   */
+  public record Level(double upToMillivolts, List<Double> rising, List<Double> falling) {
+
+    public Level {
+      if (Double.isNaN(upToMillivolts)) {
+        throw new IllegalArgumentException("a limit of potentials is a number");
+      }
+      rising = checked(rising);
+      falling = checked(falling);
+    }
+
+    private static List<Double> checked(List<Double> weights) {
+      if (weights.size() != Candidates.COUNT) {
+        throw new IllegalArgumentException(
+            "a prior weighs " + Candidates.COUNT + " response curves, not " + weights.size());
+      }
+      double sum = 0;
+      for (double weight : weights) {
+        if (!(weight >= 0) || Double.isInfinite(weight)) {
+          throw new IllegalArgumentException("a likelihood is 0 or above, not " + weight);
+        }
+        sum += weight;
+      }
+      if (!(sum > 0)) {
+        throw new IllegalArgumentException("a prior holds one response curve likely at least");
+      }
+      return List.copyOf(weights);
+    }
+  }
+
+  public ResponsePrior {
+    if (levels.isEmpty()) {
+      throw new IllegalArgumentException("a prior has one level at least");
+    }
+    double before = Double.NEGATIVE_INFINITY;
+    for (Level level : levels) {
+      if (!(level.upToMillivolts() > before)) {
+        throw new IllegalArgumentException("the levels of a prior come by rising limits");
+      }
+      before = level.upToMillivolts();
+    }
+    levels = List.copyOf(levels);
+  }
+
+  /** Nothing is known of the electrode. */
+  public static ResponsePrior uninformed() {
+    List<Double> weights = curveWeights(Candidates.uninformed());
+    return new ResponsePrior(List.of(new Level(Double.POSITIVE_INFINITY, weights, weights)));
+  }
+
+  /** How many response curves a prior weighs. */
+  public static int curves() {
+    return Candidates.COUNT;
+  }
+
+  static List<Double> curveWeights(double[] weights) {
+    return Arrays.stream(weights).boxed().toList();
+  }
+}
