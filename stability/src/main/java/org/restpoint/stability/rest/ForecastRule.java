@@ -32,7 +32,7 @@ import org.restpoint.stability.rest.forecast.ResponsePrior;
 public record ForecastRule(Tolerance within) implements RestRule {
 
   /** Standard uncertainties that are to lie within w. */
-  static final double COVERAGE = 2.5;
+  static final double COVERAGE = 2;
 
   /**
    * Tolerances a potential may move from its rest: 5.7 that may be left of the way when it is

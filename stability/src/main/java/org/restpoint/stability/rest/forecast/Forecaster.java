@@ -34,7 +34,7 @@ public final class Forecaster {
 
   private static final int FEWEST = 5;
   private static final double OUTLYING = 5;
-  private static final double GROWTH = 1.02;
+  private static final double GROWTH = 1.04;
   private static final double UNFORESEEN = 0.07;
   private static final double OF_LATE = 0.1;
   private static final double AS_LONG = 2;
