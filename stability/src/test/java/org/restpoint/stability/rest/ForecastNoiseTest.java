@@ -40,7 +40,7 @@ class ForecastNoiseTest {
           RestingPotential potential = detector.potential();
           double error = potential.millivolts() - REST;
           settled++;
-          early += t < 90 ? 1 : 0;
+          early += t < 100 ? 1 : 0;
           right += Math.abs(error) <= 2 * potential.standardUncertaintyMillivolts() ? 1 : 0;
           squares += error * error;
         }

@@ -13,6 +13,9 @@ import java.util.Optional;
  * is averaged across it. After that no rest is known before the electrode has been seen for twice
  * as long as before the disturbance: what was on its way then is on its way still.
  *
+ * <p>After a pause of more than a quarter of the time a reading is taken as it is: nothing was
+ * foretold so far ahead that it could be held to.
+ *
  * <p>All curves are fitted again when the time since the step has grown by {@value #GROWTH}:
  * nothing about a response changes sooner. Between two fits the forecast stands.
  *
@@ -34,6 +37,7 @@ public final class Forecaster {
 
   private static final int FEWEST = 5;
   private static final double OUTLYING = 5;
+  private static final double LONGEST_PAUSE = 0.25;
   private static final double GROWTH = 1.04;
   private static final double UNFORESEEN = 0.07;
   private static final double OF_LATE = 0.1;
@@ -91,7 +95,7 @@ public final class Forecaster {
     lastMillivolts = millivolts;
     double seconds = since(nanos);
     double[] now = shapes.at(seconds);
-    if (readings >= FEWEST) {
+    if (readings >= FEWEST && seconds - seconds() <= LONGEST_PAUSE * seconds) {
       double off = millivolts - firstMillivolts - fit.average().foretell(now);
       if (Math.abs(off) > OUTLYING * noise.scale()) {
         if (!aside || off * asideOff <= 0) {
