@@ -18,16 +18,21 @@ final class Candidates {
   static final int FIRST_PAIR = FIRST_ON_ACTIVITIES + Shapes.FIRST_POWER;
   static final int COUNT = FIRST_PAIR + Pairs.COUNT;
 
+  private static final int KINDS = 9;
+
   /** E in mV or A on its scale, less where the readings began. */
   final double[] rest = new double[COUNT];
 
   final double[] amplitude = new double[COUNT];
   final double[] slowAmplitude = new double[Pairs.COUNT];
 
+  /** What it explains of Σw(y − ȳ)², on its scale. */
+  final double[] explained = new double[COUNT];
+
   /** Mean square of what it leaves unexplained, in mV². */
   final double[] meanSquare = new double[COUNT];
 
-  /** ln det(1 + Λ⁻¹C), what its freedom costs it. */
+  /** det(1 + Λ⁻¹C), what its freedom costs it. */
   final double[] freedom = new double[COUNT];
 
   /** Its rest in mV since where the readings began, and the variance of it. */
@@ -35,7 +40,12 @@ final class Candidates {
 
   final double[] variance = new double[COUNT];
 
-  /** How likely it is, of all 1. */
+  /** Places of those worth weighing, the first so many. */
+  final int[] likely = new int[COUNT];
+
+  int likelyCount;
+
+  /** How likely each is, of all 1. */
   final double[] weight = new double[COUNT];
 
   /** The likelihood of each before any reading, of all 1. */
@@ -59,5 +69,11 @@ final class Candidates {
     }
   }
 
-  private static final int KINDS = 9;
+  static boolean isOnActivities(int curve) {
+    return curve >= FIRST_ON_ACTIVITIES && curve < FIRST_PAIR;
+  }
+
+  static boolean isPair(int curve) {
+    return curve >= FIRST_PAIR;
+  }
 }

@@ -23,19 +23,12 @@ import java.util.Arrays;
  */
 final class ModelAverage {
 
-  /** e^−30 of the likeliest is nothing. */
-  private static final double NEGLIGIBLE = -30;
-
-  /** Curves less likely are left out of what is foretold of the next reading. */
-  private static final double UNLIKELY = 1e-4;
-
   private static final double LEAST_ACTIVITY = 1e-4;
 
   private final Candidates candidates;
   private final Pairs pairs;
   private final double millivoltsPerNeper;
-  private final int[] likely = new int[Candidates.COUNT];
-  private int likelyCount;
+  private int likeliest;
   private double restMillivolts;
   private double variance;
 
@@ -46,63 +39,43 @@ final class ModelAverage {
   }
 
   void clear() {
-    likelyCount = 0;
+    candidates.likelyCount = 0;
   }
 
-  /** Weighs the curves as they were fitted. */
-  void weigh(double freedom, PriorTable prior, double noiseVariance) {
-    average(likelihoods(freedom, prior), noiseVariance);
-  }
-
-  /** Weighs the curves; the sum of the weights. */
-  private double likelihoods(double freedom, PriorTable prior) {
-    double best = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < Candidates.COUNT; i++) {
-      best = Math.min(best, candidates.meanSquare[i]);
-    }
-    // Freedom costs at most a few dozen nepers: what explains so much less need not be weighed.
-    double worst = best * Math.exp(-4 * NEGLIGIBLE / freedom);
-    double highest = Double.NEGATIVE_INFINITY;
+  /**
+   * Weighs the likely curves as they were fitted.
+   *
+   * @param best the least s², in mV²
+   * @param freedom ν
+   * @param noiseVariance σ² in mV²
+   */
+  void weigh(double best, double freedom, PriorTable prior, double noiseVariance) {
     double[] weight = candidates.weight;
+    int[] likely = candidates.likely;
     Arrays.fill(weight, 0);
-    likelyCount = 0;
-    for (int i = 0; i < Candidates.COUNT; i++) {
-      if (candidates.meanSquare[i] > worst || !hasRest(i)) {
-        continue;
-      }
-      double before = prior.log(i, candidates.restMillivolts[i]);
-      double square = candidates.meanSquare[i] / best;
-      weight[i] = before - 0.5 * (freedom * Math.log(square) + Math.log(candidates.freedom[i]));
-      highest = Math.max(highest, weight[i]);
-      likely[likelyCount] = i;
-      likelyCount++;
-    }
     double sum = 0;
-    for (int k = 0; k < likelyCount; k++) {
+    int kept = 0;
+    for (int k = 0; k < candidates.likelyCount; k++) {
       int i = likely[k];
-      double log = weight[i] - highest;
-      weight[i] = log < NEGLIGIBLE ? 0 : Math.exp(log);
+      double fit = -0.5 * freedom * Math.log(candidates.meanSquare[i] / best);
+      double before = prior.of(i, candidates.restMillivolts[i]);
+      weight[i] = before * Math.exp(fit) / Math.sqrt(candidates.freedom[i]);
       sum += weight[i];
+      if (weight[i] > 0) {
+        likely[kept] = i;
+        kept++;
+      }
     }
-    return sum;
-  }
-
-  /** Whether a curve rests at a potential at all; puts it down for one on activities. */
-  private boolean hasRest(int i) {
-    if (i < Candidates.FIRST_ON_ACTIVITIES || i >= Candidates.FIRST_PAIR) {
-      return true;
-    }
-    if (candidates.rest[i] < LEAST_ACTIVITY) {
-      return false;
-    }
-    candidates.restMillivolts[i] = millivoltsPerNeper * Math.log(candidates.rest[i]);
-    return true;
+    candidates.likelyCount = kept;
+    average(sum, noiseVariance);
   }
 
   private void average(double sum, double noiseVariance) {
+    int[] likely = candidates.likely;
+    int likelyCount = candidates.likelyCount;
     double mean = 0;
     double square = 0;
-    int kept = 0;
+    likeliest = likely[0];
     for (int k = 0; k < likelyCount; k++) {
       int i = likely[k];
       candidates.weight[i] /= sum;
@@ -115,41 +88,33 @@ final class ModelAverage {
       int i = likely[k];
       double off = candidates.restMillivolts[i] - mean;
       total += candidates.weight[i] * (candidates.variance[i] * worse + off * off);
-      if (candidates.weight[i] >= UNLIKELY) {
-        likely[kept] = i;
-        kept++;
+      if (candidates.weight[i] > candidates.weight[likeliest]) {
+        likeliest = i;
       }
     }
-    likelyCount = kept;
     restMillivolts = mean;
     variance = total;
   }
 
-  /** What the likely curves of the last fit foretell, in mV since the first reading. */
+  /** What the likeliest curve of the last fit foretells, in mV since the first reading. */
   double foretell(double[] shapes) {
-    double sum = 0;
-    double weights = 0;
-    for (int k = 0; k < likelyCount; k++) {
-      int i = likely[k];
-      sum += candidates.weight[i] * value(i, shapes);
-      weights += candidates.weight[i];
+    int i = likeliest;
+    if (Candidates.isOnActivities(i)) {
+      double shape = shapes[i - Candidates.FIRST_ON_ACTIVITIES];
+      double activity = candidates.rest[i] + candidates.amplitude[i] * shape;
+      return millivoltsPerNeper * Math.log(Math.max(LEAST_ACTIVITY, activity));
     }
-    return sum / weights;
+    return potential(i, shapes);
   }
 
-  private double value(int i, double[] shapes) {
-    if (i >= Candidates.FIRST_PAIR) {
+  private double potential(int i, double[] shapes) {
+    if (Candidates.isPair(i)) {
       int pair = i - Candidates.FIRST_PAIR;
       return candidates.rest[i]
           + candidates.amplitude[i] * shapes[pairs.fast(pair)]
           + candidates.slowAmplitude[pair] * shapes[pairs.slow(pair)];
     }
-    if (i < Candidates.FIRST_ON_ACTIVITIES) {
-      return candidates.rest[i] + candidates.amplitude[i] * shapes[i];
-    }
-    double shape = shapes[i - Candidates.FIRST_ON_ACTIVITIES];
-    double activity = candidates.rest[i] + candidates.amplitude[i] * shape;
-    return millivoltsPerNeper * Math.log(Math.max(LEAST_ACTIVITY, activity));
+    return candidates.rest[i] + candidates.amplitude[i] * shapes[i];
   }
 
   /** E̅ in mV since the first reading. */

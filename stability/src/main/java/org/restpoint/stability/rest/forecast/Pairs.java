@@ -65,6 +65,38 @@ final class Pairs {
 
   /** Σw(g₁ − ḡ₁)(g₂ − ḡ₂). */
   double product(int pair, WeightedSums sums) {
-    return products[pair] - sums.weight() * sums.mean(fast[pair]) * sums.mean(slow[pair]);
+    return products[pair] - sums.weight() * sums.means()[fast[pair]] * sums.means()[slow[pair]];
+  }
+
+  /**
+   * What each pair explains of Σw(y − ȳ)²: {@code (C₂₂c₁² − 2·C₁₂c₁c₂ + C₁₁c₂²)/(C₁₁C₂₂ − C₁₂²)}.
+   *
+   * @param sums centred
+   * @param prior what is added to C₁₁ and C₂₂
+   * @param explained where it is put, from a place on
+   */
+  void explain(WeightedSums sums, double prior, double[] explained, int place) {
+    double weight = sums.weight();
+    double[] means = sums.means();
+    double[] squares = sums.squares();
+    double[] responses = sums.products();
+    int next = 0;
+    for (int distance : DISTANCES) {
+      for (int i = Math.max(LEAST_SLOW, distance); i <= SLOWEST; i++) {
+        double c11 = squares[i - distance] + prior;
+        double c22 = squares[i] + prior;
+        double c12 = products[next] - weight * means[i - distance] * means[i];
+        double c1 = responses[i - distance];
+        double c2 = responses[i];
+        double det = determinant(c11, c22, c12, prior);
+        explained[place + next] = (c22 * c1 * c1 - 2 * c12 * c1 * c2 + c11 * c2 * c2) / det;
+        next++;
+      }
+    }
+  }
+
+  /** Not below what the prior alone gives, whatever the rounding of nearly equal exponentials. */
+  static double determinant(double c11, double c22, double c12, double prior) {
+    return Math.max(c11 * c22 - c12 * c12, prior * prior);
   }
 }

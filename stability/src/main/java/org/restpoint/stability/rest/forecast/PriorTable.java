@@ -2,7 +2,7 @@ package org.restpoint.stability.rest.forecast;
 
 import java.util.List;
 
-/** A {@link ResponsePrior} as logarithms, at hand for every fit. */
+/** A {@link ResponsePrior} at hand for every fit. */
 final class PriorTable {
 
   private final double[] limits;
@@ -18,21 +18,21 @@ final class PriorTable {
     for (int i = 0; i < levels; i++) {
       ResponsePrior.Level level = prior.levels().get(i);
       limits[i] = level.upToMillivolts();
-      rising[i] = logs(level.rising());
-      falling[i] = logs(level.falling());
+      rising[i] = shares(level.rising());
+      falling[i] = level.falling().equals(level.rising()) ? rising[i] : shares(level.falling());
     }
   }
 
-  private static double[] logs(List<Double> weights) {
+  private static double[] shares(List<Double> weights) {
     double sum = 0;
     for (double weight : weights) {
       sum += weight;
     }
-    double[] logs = new double[weights.size()];
-    for (int i = 0; i < logs.length; i++) {
-      logs[i] = Math.log(weights.get(i) / sum);
+    double[] shares = new double[weights.size()];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = weights.get(i) / sum;
     }
-    return logs;
+    return shares;
   }
 
   /** Where the readings began, in mV. */
@@ -41,12 +41,12 @@ final class PriorTable {
   }
 
   /**
-   * The logarithm of how likely a curve was before any reading.
+   * How likely a curve was before any reading, of all 1.
    *
    * @param curve its place in {@link Candidates}
    * @param restMillivolts where it says that the potential comes to rest, since the first reading
    */
-  double log(int curve, double restMillivolts) {
+  double of(int curve, double restMillivolts) {
     int level = 0;
     while (level < limits.length - 1 && origin + restMillivolts > limits[level]) {
       level++;

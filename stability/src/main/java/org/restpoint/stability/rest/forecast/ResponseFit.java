@@ -30,11 +30,17 @@ final class ResponseFit {
 
   private static final double SHAPE_ERROR = 0.03;
   private static final double QUIETEST_SQUARE = 2 * 0.03 * 0.03;
+
+  /** ν·ln s beyond which what a curve does not explain cannot be made up for. */
+  private static final double HOPELESS = 15;
+
   private static final double AMPLITUDE_MILLIVOLTS = 60;
   private static final double AMPLITUDE_ACTIVITIES = 3;
 
   /** Seconds below which readings count alike. */
   private static final double LEAST_WEIGHT = 1;
+
+  private static final double LEAST_ACTIVITY = 1e-4;
 
   /** ± decades × ln 10 beyond which an activity is held: no solution spans seven decades. */
   private static final double MOST_EXPONENT = 16;
@@ -83,95 +89,130 @@ final class ResponseFit {
   /** Fits all curves and weighs them. */
   void fit(Noise noise, PriorTable prior) {
     double inflated = noise.variance() * noise.inflation();
-    fitPotentials(inflated);
-    fitActivities(inflated);
-    fitPairs(inflated);
-    double freedom = Math.max(1, effectiveReadings() / noise.inflation());
-    average.weigh(freedom, prior, noise.variance());
-  }
-
-  private double effectiveReadings() {
     double weight = potentials.weight();
-    return weight * weight / squaredWeights;
-  }
-
-  private double readings() {
-    return potentials.weight() / latestWeight;
-  }
-
-  private double meanSquare(double unexplained, double all) {
-    double granted = SHAPE_ERROR * SHAPE_ERROR * all;
-    return (Math.max(0, unexplained) + granted + QUIETEST_SQUARE) / readings();
-  }
-
-  private void fitPotentials(double inflated) {
-    double all = potentials.square() / latestWeight;
-    double prior = inflated / (AMPLITUDE_MILLIVOLTS * AMPLITUDE_MILLIVOLTS);
-    for (int i = 0; i < Shapes.COUNT; i++) {
-      double c = potentials.square(i) / latestWeight;
-      double product = potentials.product(i) / latestWeight;
-      double amplitude = product / (c + prior);
-      double m = potentials.mean(i);
-      double rest = potentials.mean() - amplitude * m;
-      candidates.amplitude[i] = amplitude;
-      candidates.rest[i] = rest;
-      candidates.restMillivolts[i] = rest;
-      candidates.meanSquare[i] = meanSquare(all - amplitude * product, all);
-      candidates.freedom[i] = 1 + c / prior;
-      candidates.variance[i] = inflated * (1 / readings() + m * m / (c + prior));
+    double freedom = Math.max(1, weight * weight / squaredWeights / noise.inflation());
+    explain(inflated);
+    double best = Double.POSITIVE_INFINITY;
+    for (double square : candidates.meanSquare) {
+      best = Math.min(best, square);
     }
+    double worst = best * Math.exp(2 * HOPELESS / freedom);
+    candidates.likelyCount = 0;
+    for (int i = 0; i < Candidates.COUNT; i++) {
+      if (candidates.meanSquare[i] <= worst && solve(i, inflated)) {
+        candidates.likely[candidates.likelyCount] = i;
+        candidates.likelyCount++;
+      }
+    }
+    average.weigh(best, freedom, prior, noise.variance());
   }
 
-  private void fitActivities(double inflatedMillivolts) {
+  /** Λ on the scale of potentials, of weights as they stand. */
+  private double potentialPrior(double inflated) {
+    return inflated * latestWeight / (AMPLITUDE_MILLIVOLTS * AMPLITUDE_MILLIVOLTS);
+  }
+
+  /** Λ on the scale of activities. */
+  private double activityPrior(double inflated) {
     double squared = millivoltsPerNeper * millivoltsPerNeper;
-    double inflated = inflatedMillivolts / squared;
-    double all = activities.square() / latestWeight * squared;
-    double weight = activities.weight() / latestWeight;
-    double prior = inflated / (AMPLITUDE_ACTIVITIES * AMPLITUDE_ACTIVITIES);
-    for (int shape = 0; shape < Shapes.FIRST_POWER; shape++) {
-      int i = Candidates.FIRST_ON_ACTIVITIES + shape;
-      double c = activities.square(shape) / latestWeight;
-      double product = activities.product(shape) / latestWeight;
-      double amplitude = product / (c + prior);
-      double m = activities.mean(shape);
-      double rest = activities.mean() - amplitude * m;
-      candidates.amplitude[i] = amplitude;
-      candidates.rest[i] = rest;
-      candidates.meanSquare[i] = meanSquare(all - amplitude * product * squared, all);
-      candidates.freedom[i] = 1 + c / prior;
-      candidates.variance[i] =
-          inflated * (1 / weight + m * m / (c + prior)) * squared / (rest * rest);
+    return inflated * latestWeight / squared / (AMPLITUDE_ACTIVITIES * AMPLITUDE_ACTIVITIES);
+  }
+
+  private void explain(double inflated) {
+    potentials.centre();
+    activities.centre();
+    double[] explained = candidates.explained;
+    double onPotentials = potentialPrior(inflated);
+    single(potentials, onPotentials, explained, 0, Shapes.COUNT);
+    int first = Candidates.FIRST_ON_ACTIVITIES;
+    single(activities, activityPrior(inflated), explained, first, Shapes.FIRST_POWER);
+    pairs.explain(potentials, onPotentials, explained, Candidates.FIRST_PAIR);
+
+    double[] meanSquare = candidates.meanSquare;
+    square(meanSquare, 0, Shapes.COUNT, potentials.square(), 1);
+    double unit = millivoltsPerNeper * millivoltsPerNeper;
+    square(meanSquare, first, Candidates.FIRST_PAIR, activities.square(), unit);
+    square(meanSquare, Candidates.FIRST_PAIR, Candidates.COUNT, potentials.square(), 1);
+  }
+
+  private static void single(
+      WeightedSums sums, double prior, double[] explained, int place, int count) {
+    double[] squares = sums.squares();
+    double[] products = sums.products();
+    for (int i = 0; i < count; i++) {
+      explained[place + i] = products[i] * products[i] / (squares[i] + prior);
     }
   }
 
-  private void fitPairs(double inflated) {
-    double all = potentials.square() / latestWeight;
-    double prior = inflated / (AMPLITUDE_MILLIVOLTS * AMPLITUDE_MILLIVOLTS);
-    for (int pair = 0; pair < Pairs.COUNT; pair++) {
-      int i = Candidates.FIRST_PAIR + pair;
-      int fast = pairs.fast(pair);
-      int slow = pairs.slow(pair);
-      double c11 = potentials.square(fast) / latestWeight + prior;
-      double c22 = potentials.square(slow) / latestWeight + prior;
-      double c12 = pairs.product(pair, potentials) / latestWeight;
-      double c1 = potentials.product(fast) / latestWeight;
-      double c2 = potentials.product(slow) / latestWeight;
-      // Not below what the prior alone gives, whatever the rounding of nearly equal exponentials.
-      double det = Math.max(c11 * c22 - c12 * c12, prior * prior);
-      double a = (c22 * c1 - c12 * c2) / det;
-      double b = (c11 * c2 - c12 * c1) / det;
-      double m1 = potentials.mean(fast);
-      double m2 = potentials.mean(slow);
-      double rest = potentials.mean() - a * m1 - b * m2;
-      double spread = (m1 * m1 * c22 - 2 * m1 * m2 * c12 + m2 * m2 * c11) / det;
-      candidates.amplitude[i] = a;
-      candidates.slowAmplitude[pair] = b;
-      candidates.rest[i] = rest;
-      candidates.restMillivolts[i] = rest;
-      candidates.meanSquare[i] = meanSquare(all - a * c1 - b * c2, all);
-      candidates.freedom[i] = det / (prior * prior);
-      candidates.variance[i] = inflated * (1 / readings() + Math.max(0, spread));
+  /** s² of some curves, of which all together is to be explained; a unit of it is so many mV². */
+  private void square(double[] meanSquare, int from, int to, double all, double unit) {
+    double each = unit / potentials.weight();
+    double granted =
+        SHAPE_ERROR * SHAPE_ERROR * all * each
+            + QUIETEST_SQUARE * latestWeight / potentials.weight();
+    for (int i = from; i < to; i++) {
+      meanSquare[i] = Math.max(0, all - candidates.explained[i]) * each + granted;
     }
+  }
+
+  /** Puts down a curve's parameters; whether it comes to rest at a potential at all. */
+  private boolean solve(int i, double inflated) {
+    if (Candidates.isPair(i)) {
+      solvePair(i, inflated);
+      return true;
+    }
+    if (!Candidates.isOnActivities(i)) {
+      solve(i, i, potentials, potentialPrior(inflated), inflated);
+      return true;
+    }
+    double perUnit = inflated / (millivoltsPerNeper * millivoltsPerNeper);
+    int shape = i - Candidates.FIRST_ON_ACTIVITIES;
+    solve(i, shape, activities, activityPrior(inflated), perUnit);
+    double rest = candidates.rest[i];
+    if (rest < LEAST_ACTIVITY) {
+      return false;
+    }
+    candidates.restMillivolts[i] = millivoltsPerNeper * Math.log(rest);
+    candidates.variance[i] *= millivoltsPerNeper * millivoltsPerNeper / (rest * rest);
+    return true;
+  }
+
+  private void solve(int i, int shape, WeightedSums sums, double prior, double inflated) {
+    double c = sums.squares()[shape];
+    double m = sums.means()[shape];
+    double amplitude = sums.products()[shape] / (c + prior);
+    double rest = sums.mean() - amplitude * m;
+    candidates.amplitude[i] = amplitude;
+    candidates.rest[i] = rest;
+    candidates.restMillivolts[i] = rest;
+    candidates.freedom[i] = 1 + c / prior;
+    candidates.variance[i] = inflated * latestWeight * (1 / sums.weight() + m * m / (c + prior));
+  }
+
+  private void solvePair(int i, double inflated) {
+    int pair = i - Candidates.FIRST_PAIR;
+    int fast = pairs.fast(pair);
+    int slow = pairs.slow(pair);
+    double prior = potentialPrior(inflated);
+    double c11 = potentials.squares()[fast] + prior;
+    double c22 = potentials.squares()[slow] + prior;
+    double c12 = pairs.product(pair, potentials);
+    double c1 = potentials.products()[fast];
+    double c2 = potentials.products()[slow];
+    double det = Pairs.determinant(c11, c22, c12, prior);
+    double a = (c22 * c1 - c12 * c2) / det;
+    double b = (c11 * c2 - c12 * c1) / det;
+    double m1 = potentials.means()[fast];
+    double m2 = potentials.means()[slow];
+    double rest = potentials.mean() - a * m1 - b * m2;
+    double spread = (m1 * m1 * c22 - 2 * m1 * m2 * c12 + m2 * m2 * c11) / det;
+    candidates.amplitude[i] = a;
+    candidates.slowAmplitude[pair] = b;
+    candidates.rest[i] = rest;
+    candidates.restMillivolts[i] = rest;
+    candidates.freedom[i] = det / (prior * prior);
+    candidates.variance[i] =
+        inflated * latestWeight * (1 / potentials.weight() + Math.max(0, spread));
   }
 
   /** What came of it. */

@@ -16,12 +16,18 @@ final class WeightedSums {
   private final double[] g;
   private final double[] gg;
   private final double[] gy;
+  private final double[] means;
+  private final double[] squares;
+  private final double[] products;
 
   WeightedSums(int count) {
     this.count = count;
     this.g = new double[count];
     this.gg = new double[count];
     this.gy = new double[count];
+    this.means = new double[count];
+    this.squares = new double[count];
+    this.products = new double[count];
   }
 
   void clear() {
@@ -46,16 +52,26 @@ final class WeightedSums {
     }
   }
 
+  /** Makes means, squares and products about the means of what has been added. */
+  void centre() {
+    double each = 1 / w;
+    double mean = y * each;
+    for (int i = 0; i < count; i++) {
+      double shape = g[i] * each;
+      means[i] = shape;
+      squares[i] = Math.max(0, gg[i] - g[i] * shape);
+      products[i] = gy[i] - g[i] * mean;
+    }
+  }
+
+  /** Σw. */
   double weight() {
     return w;
   }
 
+  /** ȳ. */
   double mean() {
     return y / w;
-  }
-
-  double mean(int shape) {
-    return g[shape] / w;
   }
 
   /** Σw(y − ȳ)², 0 or above. */
@@ -63,13 +79,18 @@ final class WeightedSums {
     return Math.max(0, yy - y * y / w);
   }
 
-  /** Σw(g − ḡ)², 0 or above. */
-  double square(int shape) {
-    return Math.max(0, gg[shape] - g[shape] * g[shape] / w);
+  /** ḡ of each shape, when last centred. */
+  double[] means() {
+    return means;
   }
 
-  /** Σw(g − ḡ)(y − ȳ). */
-  double product(int shape) {
-    return gy[shape] - g[shape] * y / w;
+  /** Σw(g − ḡ)² of each shape, 0 or above, when last centred. */
+  double[] squares() {
+    return squares;
+  }
+
+  /** Σw(g − ḡ)(y − ȳ) of each shape, when last centred. */
+  double[] products() {
+    return products;
   }
 }
