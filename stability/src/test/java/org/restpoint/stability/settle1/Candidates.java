@@ -2,9 +2,9 @@ package org.restpoint.stability.settle1;
 
 import java.time.Duration;
 import java.util.List;
-import org.restpoint.stability.rest.AllOf;
 import org.restpoint.stability.rest.ConsecutiveRule;
 import org.restpoint.stability.rest.DriftRule;
+import org.restpoint.stability.rest.ForecastRule;
 
 /** The rules that the benchmark runs beside the tuned settings; a line each. */
 final class Candidates {
@@ -23,9 +23,6 @@ final class Candidates {
 
   /** Rules that claim to be sooner: each is held to the best settings of the same error. */
   static List<Candidate> all() {
-    return List.of(
-        Candidate.of(
-            new AllOf(
-                List.of(new ConsecutiveRule(60, 1), new DriftRule(0.1, Duration.ofSeconds(75))))));
+    return List.of(Candidate.of(new ForecastRule(1)));
   }
 }
