@@ -8,19 +8,20 @@ import org.restpoint.stability.rest.forecast.ResponsePrior;
  * and their mean foretells it.
  *
  * <pre>
- *   at rest   when 2.5·u(E) ≤ w
+ *   at rest    when 2·u(E) ≤ w
  *   E, u(E)   forecast and its standard uncertainty, see {@link Forecaster}
  * </pre>
  *
  * <p>The other rules bound how fast the potential moves, not what is left to come: a slow electrode
  * they let go too early, a noisy one never. This one asks what is left. The published potential is
  * the forecast, not a reading, and says so; u(E) holds the noise, how far the curves disagree, a
- * part of the way still to go (so that the slope has to confirm the forecast: no more than 5.7·w
- * may be left), how far the forecast moved of late, and the resolution.
+ * part of the way still to go (so that the slope has to confirm the forecast: no more than 7·w may
+ * be left), how far the forecast moved of late, and the resolution.
  *
- * <p>2.5 standard uncertainties leave out one in eighty of a normal distribution. Of 10 000
- * invented curves one in sixty is off by more than w = 1 mV; where the response is like none of the
- * curves, or a slow part of it is still hidden below the noise, more are.
+ * <p>Twice the standard uncertainty covers about 95 % (JCGM 100:2008, 6.3.3). Of 10 000 invented
+ * responses one in a hundred was off by more than w = 1 mV, nearly all of them where a small slow
+ * part still hid behind a large fast one. Responses that are like none of the curves are foretold
+ * worse: powers of the time that go on for hours most of all, one in ten.
  *
  * <p>Not at rest: with fewer than eight readings, earlier than 8 s after the electrode set out (the
  * fastest curve has a time constant of 1 s, and the first readings show little but noise), with a
@@ -35,8 +36,8 @@ public record ForecastRule(Tolerance within) implements RestRule {
   static final double COVERAGE = 2;
 
   /**
-   * Tolerances a potential may move from its rest: 5.7 that may be left of the way when it is
-   * foretold, and two for the noise of single readings. Our choice.
+   * Tolerances a potential may move from its rest: 7 that may be left of the way when it is
+   * foretold, and one for the noise of single readings. Our choice.
    */
   private static final double BAND_TOLERANCES = 8;
 

@@ -45,6 +45,7 @@ class AllocationTest {
         spanning(300, Duration.ofSeconds(20)),
         new DriftRule(0.2, Duration.ofMillis(500)),
         drift,
+        new ForecastRule(1),
         new AllOf(List.of(consecutive, drift)),
         new AnyOf(List.of(drift, new AllOf(List.of(consecutive, drift)))));
   }

@@ -27,6 +27,7 @@ class RestRulePropertyTest {
         count,
         span,
         drift,
+        new ForecastRule(1),
         new AllOf(List.of(count, drift)),
         new AnyOf(List.of(drift, span, new AllOf(List.of(count, span)))));
   }

@@ -23,14 +23,12 @@ import java.util.Arrays;
  */
 final class ModelAverage {
 
-  /** Curves less likely are left out of what is foretold of the next reading. */
-  private static final double UNLIKELY = 1e-4;
-
   private static final double LEAST_ACTIVITY = 1e-4;
 
   private final Candidates candidates;
   private final Pairs pairs;
   private final double millivoltsPerNeper;
+  private int likeliest;
   private double restMillivolts;
   private double variance;
 
@@ -77,7 +75,7 @@ final class ModelAverage {
     int likelyCount = candidates.likelyCount;
     double mean = 0;
     double square = 0;
-    int kept = 0;
+    likeliest = likely[0];
     for (int k = 0; k < likelyCount; k++) {
       int i = likely[k];
       candidates.weight[i] /= sum;
@@ -90,42 +88,23 @@ final class ModelAverage {
       int i = likely[k];
       double off = candidates.restMillivolts[i] - mean;
       total += candidates.weight[i] * (candidates.variance[i] * worse + off * off);
-      if (candidates.weight[i] >= UNLIKELY) {
-        likely[kept] = i;
-        kept++;
+      if (candidates.weight[i] > candidates.weight[likeliest]) {
+        likeliest = i;
       }
     }
-    candidates.likelyCount = kept;
     restMillivolts = mean;
     variance = total;
   }
 
-  /**
-   * What the likely curves of the last fit foretell, in mV since the first reading: the mean of
-   * those on each scale, and of the two.
-   */
+  /** What the likeliest curve of the last fit foretells, in mV since the first reading. */
   double foretell(double[] shapes) {
-    double potential = 0;
-    double onPotentials = 0;
-    double activity = 0;
-    double onActivities = 0;
-    for (int k = 0; k < candidates.likelyCount; k++) {
-      int i = candidates.likely[k];
-      double weight = candidates.weight[i];
-      if (Candidates.isOnActivities(i)) {
-        double shape = shapes[i - Candidates.FIRST_ON_ACTIVITIES];
-        activity += weight * (candidates.rest[i] + candidates.amplitude[i] * shape);
-        onActivities += weight;
-      } else {
-        potential += weight * potential(i, shapes);
-        onPotentials += weight;
-      }
+    int i = likeliest;
+    if (Candidates.isOnActivities(i)) {
+      double shape = shapes[i - Candidates.FIRST_ON_ACTIVITIES];
+      double activity = candidates.rest[i] + candidates.amplitude[i] * shape;
+      return millivoltsPerNeper * Math.log(Math.max(LEAST_ACTIVITY, activity));
     }
-    if (onActivities > 0) {
-      double mean = Math.max(LEAST_ACTIVITY, activity / onActivities);
-      potential += onActivities * millivoltsPerNeper * Math.log(mean);
-    }
-    return potential / (onPotentials + onActivities);
+    return potential(i, shapes);
   }
 
   private double potential(int i, double[] shapes) {

@@ -19,7 +19,7 @@ final class PriorTable {
       ResponsePrior.Level level = prior.levels().get(i);
       limits[i] = level.upToMillivolts();
       rising[i] = shares(level.rising());
-      falling[i] = shares(level.falling());
+      falling[i] = level.falling().equals(level.rising()) ? rising[i] : shares(level.falling());
     }
   }
 

@@ -16,6 +16,8 @@ import java.util.List;
  */
 public record ResponsePrior(List<Level> levels) {
 
+  private static final ResponsePrior UNINFORMED = alike(curveWeights(Candidates.uninformed()));
+
   /**
    * A range of resting potentials.
    *
@@ -68,7 +70,11 @@ public record ResponsePrior(List<Level> levels) {
 
   /** Nothing is known of the electrode. */
   public static ResponsePrior uninformed() {
-    List<Double> weights = curveWeights(Candidates.uninformed());
+    return UNINFORMED;
+  }
+
+  /** The same whatever the level and the direction. */
+  public static ResponsePrior alike(List<Double> weights) {
     return new ResponsePrior(List.of(new Level(Double.POSITIVE_INFINITY, weights, weights)));
   }
 
