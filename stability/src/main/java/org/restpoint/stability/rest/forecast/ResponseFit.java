@@ -28,7 +28,7 @@ package org.restpoint.stability.rest.forecast;
  */
 final class ResponseFit {
 
-  private static final double SHAPE_ERROR = 0.03;
+  private static final double SHAPE_ERROR = 0.02;
   private static final double QUIETEST_SQUARE = 2 * 0.03 * 0.03;
 
   /** ν·ln s beyond which what a curve does not explain cannot be made up for. */
@@ -147,11 +147,10 @@ final class ResponseFit {
   /** s² of some curves, of which all together is to be explained; a unit of it is so many mV². */
   private void square(double[] meanSquare, int from, int to, double all, double unit) {
     double each = unit / potentials.weight();
-    double granted =
-        SHAPE_ERROR * SHAPE_ERROR * all * each
-            + QUIETEST_SQUARE * latestWeight / potentials.weight();
+    double granted = SHAPE_ERROR * SHAPE_ERROR * potentials.square() / potentials.weight();
+    double quietest = QUIETEST_SQUARE * latestWeight / potentials.weight();
     for (int i = from; i < to; i++) {
-      meanSquare[i] = Math.max(0, all - candidates.explained[i]) * each + granted;
+      meanSquare[i] = Math.max(0, all - candidates.explained[i]) * each + granted + quietest;
     }
   }
 
