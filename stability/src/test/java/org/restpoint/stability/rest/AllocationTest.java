@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.restpoint.stability.rest.Settling.Stage;
@@ -64,5 +66,22 @@ class AllocationTest {
     assertThat(waited).isEqualTo(READINGS);
     assertThat(settling.taken()).isEqualTo(2L * READINGS);
     assertThat(allocated).isLessThan(A_FEW_BYTES);
+  }
+
+  /** As its documentation says, with a little for the headers of its objects. */
+  @Test
+  void aForecastTakesItsMemoryAtTheBeginningAndNoMoreThanItSays() {
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long thread = Thread.currentThread().getId();
+    ForecastRule rule = new ForecastRule(1);
+    List<RestDetector> detectors = new ArrayList<>(101);
+    detectors.add(rule.detector(59.16));
+    long before = threads.getThreadAllocatedBytes(thread);
+    for (int i = 0; i < 100; i++) {
+      detectors.add(rule.detector(59.16));
+    }
+    long each = (threads.getThreadAllocatedBytes(thread) - before) / 100;
+    assertThat(each).isBetween(60_000L, 64_000L);
+    assertThat(detectors).hasSize(101);
   }
 }

@@ -176,6 +176,14 @@ class ForecastRuleTest {
   }
 
   @Test
+  void aPotentialThatSwingsIsNotAtRestHoweverWellItsMeanIsKnown() {
+    RestDetector detector = new ForecastRule(0.1).detector(SLOPE);
+    for (int t = 0; t < 5000; t++) {
+      assertThat(detector.accept(t * SECOND, t % 2 == 0 ? 149 : 151)).isFalse();
+    }
+  }
+
+  @Test
   void theResolutionIsTheLeastUncertainty() {
     Decided coarse = decide(t -> Math.rint(10 * Traces.approach(t)) / 10);
     assertThat(coarse.potential().millivolts()).isCloseTo(REST, within(0.2));

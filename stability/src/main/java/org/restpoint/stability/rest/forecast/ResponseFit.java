@@ -28,7 +28,9 @@ package org.restpoint.stability.rest.forecast;
  */
 final class ResponseFit {
 
+  /** δ. */
   private static final double SHAPE_ERROR = 0.02;
+
   private static final double QUIETEST_SQUARE = 2 * 0.03 * 0.03;
 
   /** ν·ln s beyond which what a curve does not explain cannot be made up for. */
@@ -93,8 +95,10 @@ final class ResponseFit {
     double freedom = Math.max(1, weight * weight / squaredWeights / noise.inflation());
     explain(inflated);
     double best = Double.POSITIVE_INFINITY;
-    for (double square : candidates.meanSquare) {
-      best = Math.min(best, square);
+    for (int i = 0; i < Candidates.COUNT; i++) {
+      if (candidates.meanSquare[i] < best && solve(i, inflated)) {
+        best = candidates.meanSquare[i];
+      }
     }
     double worst = best * Math.exp(2 * HOPELESS / freedom);
     candidates.likelyCount = 0;

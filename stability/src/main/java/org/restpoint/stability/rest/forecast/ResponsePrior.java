@@ -8,9 +8,9 @@ import java.util.List;
  * level where it comes to rest and by the direction from which it does. Numbers alone, so that it
  * can be written down and taken up again.
  *
- * <p>A curve's own forecast tells which level and which direction it is weighed by. Curves must
- * stay possible: one of likelihood 0 is out whatever the readings say, so what is learnt from few
- * responses should be mixed with {@link #uninformed()}.
+ * <p>A curve's own forecast tells which level and which direction it is weighed by. Every curve
+ * stays possible, for one of likelihood 0 would be out whatever the readings say: mix what is
+ * learnt from a few responses with {@link #uninformed()}.
  *
  * @param levels one or more, by rising limits; the last also stands for all above it
  */
@@ -40,15 +40,10 @@ public record ResponsePrior(List<Level> levels) {
         throw new IllegalArgumentException(
             "a prior weighs " + Candidates.COUNT + " response curves, not " + weights.size());
       }
-      double sum = 0;
       for (double weight : weights) {
-        if (!(weight >= 0) || Double.isInfinite(weight)) {
-          throw new IllegalArgumentException("a likelihood is 0 or above, not " + weight);
+        if (!(weight > 0) || Double.isInfinite(weight)) {
+          throw new IllegalArgumentException("a likelihood is above 0, not " + weight);
         }
-        sum += weight;
-      }
-      if (!(sum > 0)) {
-        throw new IllegalArgumentException("a prior holds one response curve likely at least");
       }
       return List.copyOf(weights);
     }
