@@ -59,8 +59,7 @@ public final class Settle1 {
 
   private static Curve curve(Random random) {
     double kelvin = Draw.uniform(random, 283.15, 303.15);
-    double ideal = -NERNST_25_CELSIUS * kelvin / KELVIN_25_CELSIUS;
-    double slope = ideal * Draw.uniform(random, 0.90, 1.00);
+    double slope = slope(random, kelvin);
     double size = Draw.uniform(random, 0.1, 2);
     boolean up = random.nextBoolean();
     double after = Draw.uniform(random, -5, -1);
@@ -73,8 +72,14 @@ public final class Settle1 {
     return new Curve(model, step, response, noise, trace);
   }
 
+  /** Draws the slope of an electrode in mV/decade: a {@code nextDouble}. */
+  static double slope(Random random, double kelvin) {
+    double ideal = -NERNST_25_CELSIUS * kelvin / KELVIN_25_CELSIUS;
+    return ideal * Draw.uniform(random, 0.90, 1.00);
+  }
+
   /** How much slower an electrode is in a dilute sample: 1 or above. */
-  private static double slower(double log10After) {
+  static double slower(double log10After) {
     return log10After < DILUTE_LOG10
         ? StrictMath.pow(10, SLOWER_PER_DECADE * (DILUTE_LOG10 - log10After))
         : 1;

@@ -16,6 +16,7 @@ public final class Settle1Benchmark {
     Run run = Run.of(sets, Candidates.fixed(), Candidates.all());
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     out.print(new Report(run).markdown());
+    out.print(LearningTable.markdown());
     new Pictures(run).write(Path.of(arguments[0]));
   }
 }
