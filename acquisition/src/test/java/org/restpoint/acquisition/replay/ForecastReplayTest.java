@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
-import org.restpoint.acquisition.service.Stations;
 
 /**
  * One invented recording of a slow electrode, foretold and waited for. The standards of 5 and 100
@@ -49,33 +46,6 @@ class ForecastReplayTest {
   @TempDir private Path folder;
   private final List<Event> events = new ArrayList<>();
 
-  private static String station() {
-    StringBuilder text =
-        new StringBuilder(
-            """
-            station: farm
-            broker: embedded
-            standards:
-              low:  { concentration: 5 mg/L,   basis: as-N }
-              high: { concentration: 100 mg/L, basis: as-N }
-            probes:
-            """);
-    RULES.forEach(
-        (name, rule) ->
-            text.append(
-                """
-                  %s:
-                    analyte: nitrate
-                    basis: as-N
-                    link: { recording: { file: any.csv } }
-                    temperature: { from: reading }
-                    settle: { %s }
-                    calibrate: { standards: [low, high], slope: 85..105 %% }
-                """
-                    .formatted(name, rule)));
-    return text.toString();
-  }
-
   private static double millivolts(int second) {
     if (second < STANDARD_SECONDS) {
       return 230;
@@ -87,29 +57,9 @@ class ForecastReplayTest {
   @BeforeEach
   void replay() throws IOException {
     Random noise = new Random(11);
-    List<String> rows = new ArrayList<>(List.of("time,probe,millivolts,celsius"));
-    for (int second = 0; second < 2 * STANDARD_SECONDS + SAMPLE_SECONDS; second++) {
-      double seen = millivolts(second) + 0.02 * noise.nextGaussian();
-      for (String probe : RULES.keySet()) {
-        rows.add(String.format(Locale.ROOT, "%d,%s,%.3f,25", second, probe, seen));
-      }
-    }
-    List<String> told = new ArrayList<>();
-    tell(told, 0, "\"do\":\"calibrate\",\"standard\":\"low\"");
-    tell(told, STANDARD_SECONDS, "\"do\":\"calibrate\",\"standard\":\"high\"");
-    tell(told, 2 * STANDARD_SECONDS, "\"do\":\"measure\"");
-    Path recording = Files.write(folder.resolve("recording.csv"), rows);
-    Path instructions = Files.write(folder.resolve("told.jsonl"), told);
-    List<String> complaints = new ArrayList<>();
-    new Replay(Stations.read(folder, station()), false, events::add, complaints::add)
-        .run(recording, InstructionFile.read(instructions));
-    assertThat(complaints).isEmpty();
-  }
-
-  private static void tell(List<String> told, int second, String what) {
-    for (String probe : RULES.keySet()) {
-      told.add("{\"time\":%d,\"probe\":\"%s\",%s}".formatted(second, probe, what));
-    }
+    events.addAll(
+        new RulesSideBySide(RULES, "85..105 %", STANDARD_SECONDS, SAMPLE_SECONDS)
+            .replay(folder, second -> millivolts(second) + 0.02 * noise.nextGaussian()));
   }
 
   private Result result(String probe) {

@@ -4,19 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
-import org.restpoint.acquisition.service.Stations;
 
 /**
  * One invented recording under every rule of rest. The standards of 5 and 100 mg/L read 230.0 and
@@ -54,33 +51,6 @@ class RestRulesReplayTest {
   @TempDir private Path folder;
   private final List<Event> events = new ArrayList<>();
 
-  private static String station() {
-    StringBuilder text =
-        new StringBuilder(
-            """
-            station: farm
-            broker: embedded
-            standards:
-              low:  { concentration: 5 mg/L,   basis: as-N }
-              high: { concentration: 100 mg/L, basis: as-N }
-            probes:
-            """);
-    RULES.forEach(
-        (name, rule) ->
-            text.append(
-                """
-                  %s:
-                    analyte: nitrate
-                    basis: as-N
-                    link: { recording: { file: any.csv } }
-                    temperature: { from: reading }
-                    settle: { %s }
-                    calibrate: { standards: [low, high], slope: 50..150 %% }
-                """
-                    .formatted(name, rule)));
-    return text.toString();
-  }
-
   private static double millivolts(int second) {
     if (second < STANDARD_SECONDS) {
       return 230;
@@ -91,30 +61,9 @@ class RestRulesReplayTest {
 
   @BeforeEach
   void replay() throws IOException {
-    List<String> rows = new ArrayList<>(List.of("time,probe,millivolts,celsius"));
-    List<String> told = new ArrayList<>();
-    for (int second = 0; second < 2 * STANDARD_SECONDS + SAMPLE_SECONDS; second++) {
-      for (String probe : RULES.keySet()) {
-        rows.add(String.format(Locale.ROOT, "%d,%s,%.4f,25", second, probe, millivolts(second)));
-      }
-    }
-    String line = "{\"time\":%d,\"probe\":\"%s\",%s}";
-    for (String probe : RULES.keySet()) {
-      told.add(line.formatted(0, probe, "\"do\":\"calibrate\",\"standard\":\"low\""));
-    }
-    for (String probe : RULES.keySet()) {
-      told.add(
-          line.formatted(STANDARD_SECONDS, probe, "\"do\":\"calibrate\",\"standard\":\"high\""));
-    }
-    for (String probe : RULES.keySet()) {
-      told.add(line.formatted(2 * STANDARD_SECONDS, probe, "\"do\":\"measure\""));
-    }
-    Path recording = Files.write(folder.resolve("recording.csv"), rows);
-    Path instructions = Files.write(folder.resolve("told.jsonl"), told);
-    List<String> complaints = new ArrayList<>();
-    new Replay(Stations.read(folder, station()), false, events::add, complaints::add)
-        .run(recording, InstructionFile.read(instructions));
-    assertThat(complaints).isEmpty();
+    events.addAll(
+        new RulesSideBySide(RULES, "50..150 %", STANDARD_SECONDS, SAMPLE_SECONDS)
+            .replay(folder, RestRulesReplayTest::millivolts));
   }
 
   private Result result(String probe) {
