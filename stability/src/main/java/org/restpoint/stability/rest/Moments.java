@@ -16,6 +16,11 @@ final class Moments {
 
   private static final double NANOS_PER_MINUTE = 60e9;
 
+  /**
+   * A thousand times the rounding of a double, as a share; noise of 1 µV on a ramp of 1 V is above.
+   */
+  private static final double ROUNDING = 1e-13;
+
   private long count;
   private long firstNanos;
   private long lastNanos;
@@ -149,10 +154,14 @@ final class Moments {
     return minutesMillivolts / minutesSquared;
   }
 
-  /** Variance about the line; needs {@link #hasSlope} and three readings. */
+  /**
+   * Variance about the line; needs {@link #hasSlope} and three readings. What is left of a straight
+   * ramp when two sums cancel is rounding, and none.
+   */
   private double varianceAboutLine() {
     double explained = minutesMillivolts * minutesMillivolts / minutesSquared;
-    return Math.max(0, millivoltsSquared - explained) / (count - 2);
+    double left = millivoltsSquared - explained;
+    return left > ROUNDING * millivoltsSquared ? left / (count - 2) : 0;
   }
 
   /** Standard error of the slope, in mV/min; needs {@link #hasSlope} and three readings. */

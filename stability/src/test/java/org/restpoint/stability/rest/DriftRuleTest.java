@@ -200,4 +200,18 @@ class DriftRuleTest {
     assertThat(new DriftRule(0.2, Duration.ofSeconds(30)).restBandMillivolts(SLOPE))
         .isCloseTo(0.3, within(1e-12));
   }
+
+  @Test
+  void aStraightRampAtTheLimitMeetsItWhateverTheStandardErrorsOfItsRounding() {
+    for (double start : new double[] {-250, 80, 1000}) {
+      for (double limit : new double[] {0.05, 0.1, 0.3, 3}) {
+        RestDetector detector = new DriftRule(limit, Duration.ofSeconds(75), 3, 5).detector(SLOPE);
+        boolean rest = false;
+        for (int i = 0; i <= 400; i++) {
+          rest = detector.accept(i * SECOND, start + limit / 60 * i);
+        }
+        assertThat(rest).as("%s mV/min from %s mV", limit, start).isTrue();
+      }
+    }
+  }
 }
