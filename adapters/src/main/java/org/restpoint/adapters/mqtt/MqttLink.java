@@ -2,6 +2,9 @@ package org.restpoint.adapters.mqtt;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.LongSupplier;
@@ -13,21 +16,16 @@ import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.link.LinkState;
 import org.restpoint.adapters.link.LinkTrouble;
-import org.restpoint.adapters.link.Recurrence;
-import org.restpoint.adapters.text.Excerpt;
-import org.restpoint.stability.reading.Reading;
+import org.restpoint.adapters.mqtt.Succession.Verdict;
 
 /**
  * One probe's readings from a topic of the broker, over the connection of {@link MqttReadings}. A
- * message that the broker had retained is rejected, since its age is unknown; so is one longer than
- * {@value #LONGEST_BYTES} bytes and one that is not a reading by the settings.
+ * message that the broker had retained is rejected, since its age is unknown; so is one that is too
+ * long, one that is not a reading by the settings, and one that {@linkplain Succession does not
+ * follow} on the last. A message with several readings counts once for each of them.
  */
 public final class MqttLink implements Link {
 
-  /** A reading is a few dozen bytes; a device's whole status fits in four kilobytes. */
-  static final int LONGEST_BYTES = 4_096;
-
-  private static final Duration ONE_MINUTE = Duration.ofMinutes(1);
   private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
 
   private final MqttReadings readings;
@@ -37,8 +35,10 @@ public final class MqttLink implements Link {
   private final Delivery delivery;
   private final LinkState state = new LinkState();
   private final ReentrantLock handing = new ReentrantLock();
-  private final Recurrence rejections = new Recurrence(ONE_MINUTE);
-  private String latestRejection = "";
+  private final Succession succession;
+  private final Rejections rejections;
+  private final Rejections duplicates;
+  private byte[] latestPayload = {};
   private long quietSinceNanos;
 
   MqttLink(
@@ -48,6 +48,21 @@ public final class MqttLink implements Link {
     this.listener = listener;
     this.nanos = nanos;
     this.delivery = new Delivery("topic " + settings.topic(), listener, nanos);
+    this.succession = new Succession(settings.timeWithin());
+    this.rejections =
+        new Rejections(
+            "message-rejected",
+            "Compare the message with the probe's link settings.",
+            settings.topic(),
+            listener,
+            nanos);
+    this.duplicates =
+        new Rejections(
+            "message-duplicate",
+            "Nothing is lost; see why the device, or a bridge between brokers, sends it again.",
+            settings.topic(),
+            listener,
+            nanos);
   }
 
   @Override
@@ -87,6 +102,10 @@ public final class MqttLink implements Link {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  TopicFilter filter() {
+    return settings.filter();
   }
 
   String topic() {
@@ -140,38 +159,58 @@ public final class MqttLink implements Link {
       heard(arrival.time());
     }
     try {
-      delivery.reading(read(arrival));
+      requireReadable(arrival);
+      if (arrival.duplicate() && Arrays.equals(arrival.payload(), latestPayload)) {
+        delivery.rejected();
+        duplicates.happened("the broker marks it as sent before", arrival.payload());
+        return;
+      }
+      List<Observation> said = settings.format().read(arrival.time(), arrival.payload());
+      latestPayload = arrival.payload();
+      carryOut(succession.judge(arrival.time(), said), arrival.payload());
     } catch (RejectedMessageException e) {
       delivery.rejected();
-      latestRejection =
-          "%s; it begins: %s".formatted(e.getMessage(), Excerpt.of(arrival.payload()));
-      tellRejections(rejections.happened(nanos.getAsLong()));
+      rejections.happened(String.valueOf(e.getMessage()), arrival.payload());
     }
   }
 
-  private void tellRejections(long count) {
-    if (count > 0) {
-      tell(
-          "message-rejected",
-          count == 1
-              ? "message on %s rejected: %s".formatted(topic(), latestRejection)
-              : "%d more messages on %s rejected, the latest: %s"
-                  .formatted(count, topic(), latestRejection),
-          "Compare the message with the probe's link settings.");
-    }
-  }
-
-  private Reading read(Arrival arrival) throws RejectedMessageException {
+  private void requireReadable(Arrival arrival) throws RejectedMessageException {
     if (arrival.retained()) {
       throw new RejectedMessageException(
           "it was retained by the broker, so its age is unknown (let the device send unretained)");
     }
-    if (arrival.payload().length > LONGEST_BYTES) {
+    int longest = settings.format().longestBytes();
+    if (arrival.payload().length > longest) {
       throw new RejectedMessageException(
-          "it has %d bytes, at most %d are read"
-              .formatted(arrival.payload().length, LONGEST_BYTES));
+          "it has %d bytes, at most %d are read".formatted(arrival.payload().length, longest));
     }
-    return settings.format().read(arrival.time(), arrival.payload());
+  }
+
+  private void carryOut(List<Verdict> verdicts, byte[] payload) {
+    List<String> refused = new ArrayList<>();
+    List<String> again = new ArrayList<>();
+    for (Verdict verdict : verdicts) {
+      if (verdict instanceof Verdict.Next next) {
+        delivery.reading(next.reading());
+      } else {
+        delivery.rejected();
+        if (verdict instanceof Verdict.Refused why) {
+          refused.add(why.why());
+        } else {
+          again.add(((Verdict.Again) verdict).why());
+        }
+      }
+    }
+    tellOf(refused, verdicts.size(), rejections, payload);
+    tellOf(again, verdicts.size(), duplicates, payload);
+  }
+
+  private static void tellOf(List<String> whys, int of, Rejections kind, byte[] payload) {
+    if (!whys.isEmpty()) {
+      String first = whys.get(0);
+      kind.happened(
+          of == 1 ? first : "%d of its %d readings: %s".formatted(whys.size(), of, first), payload);
+    }
   }
 
   private void heard(Instant time) {
@@ -185,7 +224,8 @@ public final class MqttLink implements Link {
 
   /** Tells what has fallen due, a long silence too; returns how long until the next look. */
   Duration watch() {
-    tellRejections(rejections.due(nanos.getAsLong()));
+    rejections.due();
+    duplicates.due();
     delivery.due();
     return watchSilence();
   }
@@ -211,7 +251,12 @@ public final class MqttLink implements Link {
     return left;
   }
 
+  /** Tells something that concerns this link's topic. */
+  void tell(LinkTrouble trouble) {
+    listener.trouble(trouble);
+  }
+
   private void tell(String code, String text, String remedy) {
-    listener.trouble(new LinkTrouble(code, text, remedy));
+    tell(new LinkTrouble(code, text, remedy));
   }
 }

@@ -2,12 +2,12 @@ package org.restpoint.adapters.mqtt;
 
 import java.time.Duration;
 import java.time.InstantSource;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
@@ -16,25 +16,25 @@ import org.restpoint.adapters.link.LinkListener;
 /**
  * The one connection over which all probes of a station that send by MQTT are heard. It is opened
  * with the first link that is started, and subscribes to each topic once, however many links read
- * it. Several links may read one topic, each with pointers of its own.
+ * it. Several links may read one topic, each with pointers of its own, and a topic with a captured
+ * level brings the messages of many.
+ *
+ * <p>All links are to be prepared before the first is started: a link whose topic another one's
+ * filter covers is served by that filter, because a broker may send a message once for each
+ * subscription that it fits. Filters that cross, such as {@code a/+/c} and {@code a/b/+}, are for
+ * the caller to keep apart.
  */
 public final class MqttReadings implements AutoCloseable {
-
-  /**
-   * QoS 0: with QoS 1 the embedded broker does not mark a retained message as one, and a stale
-   * reading taken for a fresh one is worse than one lost with a connection, which a session that is
-   * not kept would lose as well.
-   */
-  private static final int QUALITY = 0;
 
   private static final int MOST_WAITING = 4_096;
   private static final int MOST_IN_FLIGHT = 8;
   private static final Duration TICK = Duration.ofSeconds(1);
-  private static final Duration ONE_MINUTE = Duration.ofMinutes(1);
 
   private final LongSupplier nanos;
   private final ConnectionKeeper keeper;
+  private final List<MqttLink> prepared = new CopyOnWriteArrayList<>();
   private final List<MqttLink> links = new CopyOnWriteArrayList<>();
+  private final Map<TopicFilter, Unclaimed> unclaimed = new ConcurrentHashMap<>();
   private final BlockingQueue<Arrival> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
   private boolean started;
 
@@ -62,12 +62,22 @@ public final class MqttReadings implements AutoCloseable {
 
   /** Prepares a link; it opens nothing before its start. */
   public MqttLink link(MqttLinkSettings settings, LinkListener listener) {
-    return new MqttLink(this, settings, listener, nanos);
+    MqttLink link = new MqttLink(this, settings, listener, nanos);
+    prepared.add(link);
+    if (link.filter().captures()) {
+      unclaimed.computeIfAbsent(link.filter(), Unclaimed::new);
+    }
+    return link;
   }
 
   /** How the connection is now. Never blocks. */
   public BrokerHealth check() {
     return keeper.check();
+  }
+
+  /** How many messages came on a topic with a captured level under a name that no link has. */
+  public long unclaimed() {
+    return unclaimed.values().stream().mapToLong(Unclaimed::count).sum();
   }
 
   /** Disconnects, within 2 s, and closes every link. Idempotent. */
@@ -92,17 +102,31 @@ public final class MqttReadings implements AutoCloseable {
     keeper.doorbell().ring();
   }
 
+  /** The filter under which a link's messages come: its own, or one that covers its topic. */
+  private String filterOf(MqttLink link) {
+    return link.filter().captures()
+        ? link.filter().text()
+        : unclaimed.keySet().stream()
+            .filter(filter -> filter.capturedFrom(link.topic()).isPresent())
+            .map(TopicFilter::text)
+            .sorted()
+            .findFirst()
+            .orElse(link.topic());
+  }
+
   private final class Hearing implements Conversation {
 
     @Override
     public void hold(BrokerConnection connection, Runnable greeted) throws BrokerFault {
       waiting.clear();
-      Subscriptions subscriptions = new Subscriptions(connection);
-      subscriptions.follow();
+      Subscriptions subscriptions =
+          new Subscriptions(
+              connection, MqttReadings.this::filterOf, keeper::tell, keeper::isClosing, nanos);
+      subscriptions.follow(links);
       greeted.run();
       while (!keeper.isClosing()) {
         connection.requireAlive();
-        subscriptions.follow();
+        subscriptions.follow(links);
         @Nullable Arrival next = waiting.poll();
         if (next == null) {
           keeper.doorbell().await(untilTheNextLook());
@@ -112,12 +136,15 @@ public final class MqttReadings implements AutoCloseable {
       }
     }
 
+    /** What nobody claims takes no room from what somebody does. */
     @Override
     public void arrived(BrokerConnection from, Arrival arrival) {
-      if (!waiting.offer(arrival)) {
-        links.stream()
-            .filter(link -> link.topic().equals(arrival.topic()))
-            .forEach(MqttLink::dropped);
+      String topic = arrival.topic();
+      if (prepared.stream().noneMatch(link -> link.topic().equals(topic))) {
+        unclaimed.forEach(
+            (filter, count) -> filter.capturedFrom(topic).ifPresent(count::happened));
+      } else if (!waiting.offer(arrival)) {
+        links.stream().filter(link -> link.topic().equals(topic)).forEach(MqttLink::dropped);
       }
     }
   }
@@ -137,67 +164,17 @@ public final class MqttReadings implements AutoCloseable {
       Duration left = link.watch();
       next = left.compareTo(next) < 0 ? left : next;
     }
+    unclaimed.forEach(this::tellUnclaimed);
     return next;
   }
 
-  /** Which topics this connection listens to; follows the links as they come and go. */
-  private final class Subscriptions {
-
-    private final BrokerConnection connection;
-    private final Set<String> topics = new HashSet<>();
-    private final Set<String> refused = new HashSet<>();
-    private final Set<MqttLink> served = new HashSet<>();
-    private long refusedAtNanos;
-
-    Subscriptions(BrokerConnection connection) {
-      this.connection = connection;
-    }
-
-    void follow() throws BrokerFault {
-      if (served.size() == links.size() && served.containsAll(links)) {
-        return;
-      }
-      if (nanos.getAsLong() - refusedAtNanos >= ONE_MINUTE.toNanos()) {
-        refused.clear();
-      }
-      for (MqttLink link : links) {
-        if (!served.contains(link)) {
-          serve(link);
-        }
-      }
-      forgetTheClosed();
-    }
-
-    private void serve(MqttLink link) throws BrokerFault {
-      if (!topics.contains(link.topic()) && !refused.contains(link.topic())) {
-        subscribe(link.topic());
-      }
-      if (refused.contains(link.topic())) {
-        keeper.tell(() -> link.lost(connection.diagnosis().subscriptionRefused(link.topic())));
-      } else {
-        served.add(link);
-        keeper.tell(link::subscribed);
-      }
-    }
-
-    private void subscribe(String topic) throws BrokerFault {
-      if (connection.subscribe(List.of(topic), QUALITY, keeper::isClosing).isEmpty()) {
-        topics.add(topic);
-      } else {
-        refused.add(topic);
-        refusedAtNanos = nanos.getAsLong();
-      }
-    }
-
-    private void forgetTheClosed() throws BrokerFault {
-      served.retainAll(links);
-      for (String topic : Set.copyOf(topics)) {
-        if (served.stream().noneMatch(link -> link.topic().equals(topic))) {
-          topics.remove(topic);
-          connection.unsubscribe(topic);
-        }
-      }
-    }
+  /** By one of the links that it might have been meant for. */
+  private void tellUnclaimed(TopicFilter filter, Unclaimed count) {
+    links.stream()
+        .filter(link -> link.filter().equals(filter))
+        .findFirst()
+        .ifPresent(
+            link -> count.due(nanos.getAsLong()).ifPresent(it -> keeper.tell(() -> link.tell(it))));
   }
 
   /** What happens to the connection happens to every link. */
