@@ -17,21 +17,18 @@ final class JsonText {
   static List<Observation> read(Instant arrival, byte[] payload, JsonFields fields)
       throws RejectedMessageException {
     JsonNode tree = StrictJson.parse(payload);
-    OptionalDouble millivolts = number(tree, fields.millivolts());
-    OptionalDouble celsius = number(tree, fields.celsius());
-    if (fields.millivolts().isPresent() && millivolts.isEmpty()) {
-      throw new RejectedMessageException("there is nothing at " + fields.millivolts().get());
+    Wanted wanted = fields.wanted();
+    OptionalDouble potential = number(tree, wanted.potential());
+    OptionalDouble temperature = number(tree, wanted.temperature());
+    if (wanted.potential().isPresent() && potential.isEmpty()) {
+      throw new RejectedMessageException("there is nothing at " + wanted.potential().get());
     }
-    if (millivolts.isEmpty() && celsius.isEmpty()) {
-      throw new RejectedMessageException("there is nothing at " + fields.celsius().orElse(""));
+    if (potential.isEmpty() && temperature.isEmpty()) {
+      throw new RejectedMessageException("there is nothing at " + wanted.temperature().orElse(""));
     }
     Instant time = fields.time().isPresent() ? fields.time().get().in(tree) : arrival;
-    try {
-      Reading reading = new Reading(time, millivolts, celsius);
-      return List.of(new Observation(reading, fields.time().isPresent()));
-    } catch (IllegalArgumentException e) {
-      throw new RejectedMessageException(String.valueOf(e.getMessage()));
-    }
+    Reading reading = Believed.reading(wanted.meaning().parsed(potential, temperature), time);
+    return List.of(new Observation(reading, fields.time().isPresent()));
   }
 
   /** Nothing, and an explicit null, are an absent value; anything else must be a number. */

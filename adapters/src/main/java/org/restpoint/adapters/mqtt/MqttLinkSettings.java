@@ -36,8 +36,7 @@ public record MqttLinkSettings(
 
   /** One topic, no times in the payload. */
   public static MqttLinkSettings of(String topic, MqttReadingFormat format, Duration noDataAfter) {
-    return new MqttLinkSettings(
-        new TopicFilter(topic), "", format, USUAL_TIME_WITHIN, noDataAfter);
+    return new MqttLinkSettings(new TopicFilter(topic), "", format, USUAL_TIME_WITHIN, noDataAfter);
   }
 
   private static void requirePositive(Duration span) {

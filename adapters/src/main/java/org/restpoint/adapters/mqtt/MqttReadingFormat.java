@@ -32,24 +32,17 @@ public sealed interface MqttReadingFormat {
 
   /**
    * The payload is JSON. Refuses, with an {@link IllegalArgumentException}, a pointer that is not
-   * one by RFC 6901, and no pointer at all.
+   * one by RFC 6901. A message without the temperature is a reading without one, unless there is no
+   * potential either.
    *
-   * @param millivolts JSON pointer to the potential in mV; empty for a thermometer
-   * @param celsius JSON pointer to the temperature in °C; empty where there is none. Where both are
-   *     given, a message without the temperature is a reading without one
+   * @param wanted the numbers, and the JSON pointers to them
    * @param time where its time stands; empty where the time of arrival counts
    */
-  record JsonFields(
-      Optional<String> millivolts, Optional<String> celsius, Optional<TimeField> time)
-      implements MqttReadingFormat {
+  record JsonFields(Wanted wanted, Optional<TimeField> time) implements MqttReadingFormat {
 
     public JsonFields {
-      if (millivolts.isEmpty() && celsius.isEmpty()) {
-        throw new IllegalArgumentException(
-            "a message needs a pointer to a potential or a temperature");
-      }
-      millivolts.ifPresent(JsonFieldPointer::require);
-      celsius.ifPresent(JsonFieldPointer::require);
+      wanted.potential().ifPresent(JsonFieldPointer::require);
+      wanted.temperature().ifPresent(JsonFieldPointer::require);
     }
 
     @Override
@@ -60,24 +53,17 @@ public sealed interface MqttReadingFormat {
 
   /**
    * The payload is a SenML pack in JSON (RFC 8428). Potential and temperature of one moment are one
-   * reading. Refuses, with an {@link IllegalArgumentException}, no name at all and one name for
-   * both.
+   * reading. Refuses, with an {@link IllegalArgumentException}, one name for both.
    *
-   * @param millivolts full name of the records with the potential, in mV where they name no unit;
-   *     empty for a thermometer
-   * @param celsius full name of the records with the temperature, in °C where they name no unit;
-   *     empty where there are none
+   * @param wanted the numbers, in the unit they have where a record names none, and the full names
+   *     of their records
    */
-  record SenMlRecords(Optional<String> millivolts, Optional<String> celsius)
-      implements MqttReadingFormat {
+  record SenMlRecords(Wanted wanted) implements MqttReadingFormat {
 
     public SenMlRecords {
-      if (millivolts.isEmpty() && celsius.isEmpty()) {
-        throw new IllegalArgumentException("a pack needs a name of a potential or a temperature");
-      }
-      if (millivolts.equals(celsius)) {
+      if (wanted.potential().equals(wanted.temperature())) {
         throw new IllegalArgumentException(
-            "expected two names, found one for both: " + celsius.orElse(""));
+            "expected two names, found one for both: " + wanted.potential().orElse(""));
       }
     }
 
@@ -92,7 +78,7 @@ public sealed interface MqttReadingFormat {
 
     @Override
     public List<Observation> read(Instant arrival, byte[] payload) throws RejectedMessageException {
-      return SenMlReadings.read(arrival, SenMlPack.resolve(payload), this);
+      return SenMlReadings.read(arrival, SenMlPack.resolve(payload), wanted);
     }
   }
 }

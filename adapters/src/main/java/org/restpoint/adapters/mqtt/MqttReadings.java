@@ -141,8 +141,7 @@ public final class MqttReadings implements AutoCloseable {
     public void arrived(BrokerConnection from, Arrival arrival) {
       String topic = arrival.topic();
       if (prepared.stream().noneMatch(link -> link.topic().equals(topic))) {
-        unclaimed.forEach(
-            (filter, count) -> filter.capturedFrom(topic).ifPresent(count::happened));
+        unclaimed.forEach((filter, count) -> filter.capturedFrom(topic).ifPresent(count::happened));
       } else if (!waiting.offer(arrival)) {
         links.stream().filter(link -> link.topic().equals(topic)).forEach(MqttLink::dropped);
       }

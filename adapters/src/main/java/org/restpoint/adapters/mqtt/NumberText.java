@@ -2,12 +2,18 @@ package org.restpoint.adapters.mqtt;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.adapters.quantity.Meaning;
+import org.restpoint.adapters.quantity.PotentialScale;
 import org.restpoint.adapters.text.DecimalNumber;
 import org.restpoint.stability.reading.Reading;
 
 /** A payload that is one decimal number; white space around it is passed over. */
 final class NumberText {
+
+  private static final Meaning MILLIVOLTS =
+      new Meaning(Optional.of(PotentialScale.MILLIVOLTS), Optional.empty());
 
   private NumberText() {}
 
@@ -20,10 +26,6 @@ final class NumberText {
     if (millivolts.isEmpty()) {
       throw new RejectedMessageException("expected a number such as 187.4");
     }
-    try {
-      return new Reading(time, millivolts, OptionalDouble.empty());
-    } catch (IllegalArgumentException e) {
-      throw new RejectedMessageException(String.valueOf(e.getMessage()));
-    }
+    return Believed.reading(MILLIVOLTS.parsed(millivolts, OptionalDouble.empty()), time);
   }
 }

@@ -29,7 +29,9 @@ final class SenMlPack {
 
   private SenMlPack() {}
 
-  /** The records in their order; those that hold nothing but base fields are applied and left out. */
+  /**
+   * The records in their order; those that hold nothing but base fields are applied and left out.
+   */
   static List<SenMlRecord> resolve(byte[] payload) throws RejectedMessageException {
     JsonNode pack = StrictJson.parse(payload);
     if (!pack.isArray()) {

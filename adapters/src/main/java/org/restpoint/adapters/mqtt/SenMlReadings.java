@@ -1,6 +1,5 @@
 package org.restpoint.adapters.mqtt;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import org.restpoint.adapters.mqtt.MqttReadingFormat.SenMlRecords;
+import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.quantity.Meaning;
+import org.restpoint.adapters.quantity.PotentialScale;
+import org.restpoint.adapters.quantity.TemperatureScale;
 import org.restpoint.adapters.text.Excerpt;
-import org.restpoint.stability.reading.Reading;
 
 /**
  * The readings among the records of a pack: those of the names that are looked for, joined by their
@@ -19,30 +20,40 @@ import org.restpoint.stability.reading.Reading;
  */
 final class SenMlReadings {
 
+  /**
+   * A number with its scale.
+   *
+   * @param <S> a scale of potentials or of temperatures
+   */
+  private record Scaled<S>(S scale, double number) {}
+
   private final Instant now;
-  private final Map<Instant, BigDecimal> millivolts = new TreeMap<>();
-  private final Map<Instant, BigDecimal> celsius = new TreeMap<>();
+  private final Map<Instant, Scaled<PotentialScale>> potentials = new TreeMap<>();
+  private final Map<Instant, Scaled<TemperatureScale>> temperatures = new TreeMap<>();
   private final Map<Instant, Boolean> ownTimes = new TreeMap<>();
 
   private SenMlReadings(Instant now) {
     this.now = now;
   }
 
-  static List<Observation> read(Instant now, List<SenMlRecord> records, SenMlRecords names)
+  static List<Observation> read(Instant now, List<SenMlRecord> records, Wanted wanted)
       throws RejectedMessageException {
     SenMlReadings readings = new SenMlReadings(now);
     for (SenMlRecord record : records) {
-      if (names.millivolts().equals(Optional.of(record.name()))) {
-        readings.note(record, readings.millivolts, SenMlUnits.millivolts(record));
-      } else if (names.celsius().equals(Optional.of(record.name()))) {
-        readings.note(record, readings.celsius, SenMlUnits.celsius(record));
+      Optional<String> name = Optional.of(record.name());
+      if (wanted.potential().equals(name)) {
+        PotentialScale scale = wanted.meaning().potential().orElseThrow();
+        readings.note(record, readings.potentials, SenMlUnits.potential(record, scale));
+      } else if (wanted.temperature().equals(name)) {
+        TemperatureScale scale = wanted.meaning().temperature().orElseThrow();
+        readings.note(record, readings.temperatures, SenMlUnits.temperature(record, scale));
       }
     }
-    if (names.millivolts().isPresent() && readings.millivolts.isEmpty()) {
-      throw missing(names.millivolts().get());
+    if (wanted.potential().isPresent() && readings.potentials.isEmpty()) {
+      throw missing(wanted.potential().get());
     }
     if (readings.ownTimes.isEmpty()) {
-      throw missing(names.celsius().orElse(""));
+      throw missing(wanted.temperature().orElse(""));
     }
     return readings.joined();
   }
@@ -51,11 +62,17 @@ final class SenMlReadings {
     return new RejectedMessageException("it has no record named " + name);
   }
 
-  private void note(SenMlRecord record, Map<Instant, BigDecimal> values, BigDecimal value)
+  private <S> void note(SenMlRecord record, Map<Instant, Scaled<S>> numbers, S scale)
       throws RejectedMessageException {
+    if (record.value().isEmpty()) {
+      throw new RejectedMessageException(
+          "expected a number (v) in the record %s, found %s"
+              .formatted(Excerpt.of(record.name()), record.valueLabel().orElse("no value")));
+    }
+    Scaled<S> number = new Scaled<>(scale, record.value().get().doubleValue());
     Instant time = record.time(now);
-    BigDecimal other = values.putIfAbsent(time, value);
-    if (other != null && other.compareTo(value) != 0) {
+    @Nullable Scaled<S> other = numbers.putIfAbsent(time, number);
+    if (other != null && !other.equals(number)) {
       throw new RejectedMessageException(
           "it has two values of %s at %s".formatted(Excerpt.of(record.name()), time));
     }
@@ -66,18 +83,18 @@ final class SenMlReadings {
     List<Observation> joined = new ArrayList<>();
     for (Map.Entry<Instant, Boolean> moment : ownTimes.entrySet()) {
       Instant time = moment.getKey();
-      try {
-        Reading reading = new Reading(time, at(time, millivolts), at(time, celsius));
-        joined.add(new Observation(reading, moment.getValue()));
-      } catch (IllegalArgumentException e) {
-        throw new RejectedMessageException(String.valueOf(e.getMessage()));
-      }
+      Optional<Scaled<PotentialScale>> potential = Optional.ofNullable(potentials.get(time));
+      Optional<Scaled<TemperatureScale>> temperature = Optional.ofNullable(temperatures.get(time));
+      Meaning meaning = new Meaning(potential.map(Scaled::scale), temperature.map(Scaled::scale));
+      joined.add(
+          new Observation(
+              Believed.reading(meaning.parsed(number(potential), number(temperature)), time),
+              moment.getValue()));
     }
     return joined;
   }
 
-  private static OptionalDouble at(Instant time, Map<Instant, BigDecimal> values) {
-    BigDecimal value = values.get(time);
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value.doubleValue());
+  private static <S> OptionalDouble number(Optional<Scaled<S>> scaled) {
+    return scaled.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(scaled.get().number());
   }
 }

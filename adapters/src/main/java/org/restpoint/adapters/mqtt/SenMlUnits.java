@@ -1,43 +1,46 @@
 package org.restpoint.adapters.mqtt;
 
-import java.math.BigDecimal;
+import java.util.Optional;
+import org.restpoint.adapters.quantity.PotentialScale;
+import org.restpoint.adapters.quantity.TemperatureScale;
 import org.restpoint.adapters.text.Excerpt;
 
 /**
- * What a record's number is in the units of a reading. A unit in the record counts: V, Cel and K of
- * RFC 8428 (section 12.1), mV of RFC 8798 (section 3). Conversions are exact.
+ * The scale of a record's number. A unit in the record counts: V, Cel, K, Ohm and count of RFC 8428
+ * (section 12.1), mV of RFC 8798 (section 3). Without one the number is what the settings say.
  */
 final class SenMlUnits {
 
-  private static final BigDecimal ICE_POINT_KELVIN = new BigDecimal("273.15");
-
   private SenMlUnits() {}
 
-  static BigDecimal millivolts(SenMlRecord record) throws RejectedMessageException {
-    BigDecimal value = number(record);
-    return switch (record.unit().orElse("mV")) {
-      case "mV" -> value;
-      case "V" -> value.movePointRight(3);
-      default -> throw foreign(record, "V or mV");
-    };
+  static PotentialScale potential(SenMlRecord record, PotentialScale settings)
+      throws RejectedMessageException {
+    boolean counts = settings.name().equals("counts");
+    Optional<PotentialScale> scale =
+        record.unit().isEmpty()
+            ? Optional.of(settings)
+            : switch (record.unit().get()) {
+              case "V" -> Optional.of(PotentialScale.VOLTS);
+              case "mV" -> Optional.of(PotentialScale.MILLIVOLTS);
+              case "count" -> Optional.of(settings).filter(any -> counts);
+              default -> Optional.empty();
+            };
+    return scale.orElseThrow(() -> foreign(record, counts ? "count, V or mV" : "V or mV"));
   }
 
-  static BigDecimal celsius(SenMlRecord record) throws RejectedMessageException {
-    BigDecimal value = number(record);
-    return switch (record.unit().orElse("Cel")) {
-      case "Cel" -> value;
-      case "K" -> value.subtract(ICE_POINT_KELVIN);
-      default -> throw foreign(record, "Cel or K");
-    };
-  }
-
-  private static BigDecimal number(SenMlRecord record) throws RejectedMessageException {
-    if (record.value().isEmpty()) {
-      throw new RejectedMessageException(
-          "expected a number (v) in the record %s, found %s"
-              .formatted(Excerpt.of(record.name()), record.valueLabel().orElse("no value")));
-    }
-    return record.value().get();
+  static TemperatureScale temperature(SenMlRecord record, TemperatureScale settings)
+      throws RejectedMessageException {
+    boolean ohms = settings.name().equals("ohms");
+    Optional<TemperatureScale> scale =
+        record.unit().isEmpty()
+            ? Optional.of(settings)
+            : switch (record.unit().get()) {
+              case "Cel" -> Optional.of(TemperatureScale.CELSIUS);
+              case "K" -> Optional.of(TemperatureScale.KELVIN);
+              case "Ohm" -> Optional.of(settings).filter(any -> ohms);
+              default -> Optional.empty();
+            };
+    return scale.orElseThrow(() -> foreign(record, ohms ? "Ohm, Cel or K" : "Cel or K"));
   }
 
   private static RejectedMessageException foreign(SenMlRecord record, String expected) {

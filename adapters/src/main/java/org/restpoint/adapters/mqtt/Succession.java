@@ -87,7 +87,8 @@ final class Succession {
     Reading known = taken.get(time);
     if (known != null) {
       return observation.hasValuesOf(known)
-          ? new Verdict.Again("a reading of its time, %s, with its values was taken".formatted(time))
+          ? new Verdict.Again(
+              "a reading of its time, %s, with its values was taken".formatted(time))
           : new Verdict.Refused(
               "a reading of its time, %s, was taken with other values".formatted(time));
     }

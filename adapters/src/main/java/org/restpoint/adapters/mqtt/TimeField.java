@@ -9,7 +9,9 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 import org.restpoint.adapters.text.Excerpt;
 
 /**
@@ -40,7 +42,8 @@ public record TimeField(String pointer, Unit unit) {
       new DateTimeFormatterBuilder()
           .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
           .appendPattern("[XXX][XX][X]")
-          .toFormatter();
+          .toFormatter(Locale.ROOT)
+          .withResolverStyle(ResolverStyle.STRICT);
 
   public TimeField {
     JsonFieldPointer.require(pointer);

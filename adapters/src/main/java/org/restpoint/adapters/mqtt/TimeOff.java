@@ -1,5 +1,6 @@
 package org.restpoint.adapters.mqtt;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 
@@ -12,7 +13,9 @@ final class TimeOff {
   private static final Duration CLOSE = Duration.ofMinutes(2);
   private static final Duration FURTHEST_ZONE = Duration.ofHours(14).plus(CLOSE);
 
-  /** Seconds taken for milliseconds are of 1970, milliseconds taken for seconds of the year 50000. */
+  /**
+   * Seconds taken for milliseconds are of 1970, milliseconds taken for seconds of the year 50000.
+   */
   private static final Instant EARLIEST_BELIEVED = Instant.parse("2001-01-01T00:00:00Z");
 
   private static final Instant LATEST_BELIEVED = Instant.parse("9999-12-31T23:59:59Z");
@@ -46,15 +49,17 @@ final class TimeOff {
         : "is the device's clock, or this computer's, wrong?";
   }
 
-  /** A span in one unit, to three digits or so: {@code 7.5 s}, {@code 12 min}, {@code 3 d}. */
+  /** A span: {@code 7.5 s}, {@code 12 min 3 s}, {@code 5 h}, {@code 3 d}. */
   static String span(Duration span) {
-    if (span.compareTo(Duration.ofMinutes(2)) < 0) {
-      long millis = span.toMillis();
-      return millis % 1_000 == 0 ? millis / 1_000 + " s" : millis / 1_000.0 + " s";
+    if (span.compareTo(Duration.ofHours(2)) >= 0) {
+      return span.compareTo(Duration.ofDays(2)) < 0 ? span.toHours() + " h" : span.toDays() + " d";
     }
-    if (span.compareTo(Duration.ofHours(2)) < 0) {
-      return span.toMinutes() + " min";
+    long minutes = span.toMinutes();
+    BigDecimal seconds = BigDecimal.valueOf(span.toMillis() - 60_000 * minutes, 3);
+    String rest = seconds.stripTrailingZeros().toPlainString() + " s";
+    if (minutes == 0) {
+      return rest;
     }
-    return span.compareTo(Duration.ofDays(2)) < 0 ? span.toHours() + " h" : span.toDays() + " d";
+    return minutes + " min" + (seconds.signum() == 0 ? "" : " " + rest);
   }
 }

@@ -6,7 +6,6 @@ import java.net.URI;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import org.junit.jupiter.api.AfterEach;
@@ -126,8 +125,7 @@ class EmbeddedBrokerConversationTest {
   @Test
   void readingsComeInAndARetainedOneIsRejected() {
     CollectingListener heard = new CollectingListener();
-    MqttReadingFormat format =
-        new MqttReadingFormat.JsonFields(Optional.of("/mv"), Optional.empty());
+    MqttReadingFormat format = Formats.json(Formats.millivolts("/mv"));
     try (Subscriber device = Subscriber.connect(url(), "device");
         MqttReadings readings =
             new MqttReadings(
@@ -138,7 +136,7 @@ class EmbeddedBrokerConversationTest {
                 System::nanoTime);
         MqttLink link =
             readings.link(
-                new MqttLinkSettings("bench/no3-a", format, Duration.ofMinutes(1)), heard)) {
+                MqttLinkSettings.of("bench/no3-a", format, Duration.ofMinutes(1)), heard)) {
       device.publish("bench/no3-a", "{\"mv\": 99}", 1, true);
       link.start();
       while (link.check().condition() != Condition.READING) {

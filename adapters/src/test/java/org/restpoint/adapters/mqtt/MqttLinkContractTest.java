@@ -35,7 +35,7 @@ class MqttLinkContractTest extends DeviceContract {
   @Override
   protected Link createLink(LinkListener listener) {
     return readings.link(
-        new MqttLinkSettings(TOPIC, new MqttReadingFormat.BareNumber(), Duration.ofMinutes(5)),
+        MqttLinkSettings.of(TOPIC, new MqttReadingFormat.BareNumber(), Duration.ofMinutes(5)),
         listener);
   }
 

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.restpoint.adapters.quantity.Meanings;
+import org.restpoint.adapters.quantity.PotentialScale;
+import org.restpoint.adapters.quantity.TemperatureScale;
 import org.restpoint.stability.reading.Reading;
 
 /** What is read from a payload, and with which words the rest is rejected. */
@@ -20,11 +23,14 @@ class MqttReadingFormatTest {
 
   private static Reading read(MqttReadingFormat format, String payload)
       throws RejectedMessageException {
-    return format.read(TIME, payload.getBytes(StandardCharsets.UTF_8));
+    List<Observation> read = format.read(TIME, payload.getBytes(StandardCharsets.UTF_8));
+    assertThat(read).hasSize(1);
+    assertThat(read.get(0).ownTime()).isFalse();
+    return read.get(0).reading();
   }
 
   private static MqttReadingFormat fields(String millivolts, String celsius) {
-    return new MqttReadingFormat.JsonFields(Optional.of(millivolts), Optional.of(celsius));
+    return Formats.json(Formats.both(millivolts, celsius));
   }
 
   @ParameterizedTest
@@ -45,7 +51,7 @@ class MqttReadingFormatTest {
         "187.4 mV|expected a number such as 187.4",
         "0x10|expected a number such as 187.4",
         "1d|expected a number such as 187.4",
-        "1e999|the potential is not a finite number"
+        "1e999|Infinity mV is outside -10000 to 10000 mV"
       })
   void anythingElseIsNotABareNumber(String payload, String reason) {
     assertThatThrownBy(() -> read(new MqttReadingFormat.BareNumber(), payload))
@@ -72,8 +78,7 @@ class MqttReadingFormatTest {
 
   @Test
   void aThermometerHasNoPotential() throws RejectedMessageException {
-    MqttReadingFormat thermometer =
-        new MqttReadingFormat.JsonFields(Optional.empty(), Optional.of("/t"));
+    MqttReadingFormat thermometer = Formats.json(Formats.celsius("/t"));
     assertThat(read(thermometer, "{\"t\": 4.5}"))
         .isEqualTo(new Reading(TIME, OptionalDouble.empty(), OptionalDouble.of(4.5)));
     assertThatThrownBy(() -> read(thermometer, "{}")).hasMessage("there is nothing at /t");
@@ -92,8 +97,9 @@ class MqttReadingFormatTest {
         "{\"t\": 20}|there is nothing at /mv",
         "7|there is nothing at /mv",
         "{\"mv\": 1, \"t\": \"x\"}|expected a number at /t, found a string",
-        "{\"mv\": 1, \"t\": -300}|the temperature is not a number above absolute zero",
-        "{\"mv\": 1e999}|the potential is not a finite number",
+        "{\"mv\": 1, \"t\": -127}|-127 Cel is outside -30 to 130 Cel",
+        "{\"mv\": 1e999}|Infinity mV is outside -10000 to 10000 mV",
+        "{\"mv\": 1e999999999}|Infinity mV is outside -10000 to 10000 mV",
         "{\"mv\": NaN}|it is not strict JSON (line 1, column 11)",
         "{\"mv\": 1} {\"mv\": 2}|it is not strict JSON (line 1, column 11)",
         "{\"mv\": 1, \"mv\": 2}|it is not strict JSON (line 1, column 15)",
@@ -118,12 +124,17 @@ class MqttReadingFormatTest {
     assertThatThrownBy(() -> fields("mv", "/t"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("expected a JSON pointer such as /mv or /data/0/mv, found mv");
-    assertThatThrownBy(() -> new MqttReadingFormat.JsonFields(Optional.empty(), Optional.empty()))
-        .hasMessage("a message needs a pointer to a potential or a temperature");
-    assertThatThrownBy(
-            () ->
-                new MqttLinkSettings(
-                    "bench/+", new MqttReadingFormat.BareNumber(), Duration.ofSeconds(1)))
-        .hasMessage("expected a topic without wildcards, found bench/+");
+    assertThatThrownBy(() -> new MqttReadingFormat.SenMlRecords(Formats.both("a", "a")))
+        .hasMessage("expected two names, found one for both: a");
+    assertThatThrownBy(() -> new Wanted(Meanings.MILLIVOLTS, Optional.of("/mv"), Optional.of("/t")))
+        .hasMessageStartingWith("each number needs a place, and each place a number: ");
+  }
+
+  @Test
+  void pointersMayLeadToAnyOfTheQuantities() throws RejectedMessageException {
+    Wanted wanted =
+        Formats.scaled(PotentialScale.counts(0.0625, -2048), "/n", TemperatureScale.KELVIN, "/k");
+    assertThat(read(Formats.json(wanted), "{\"n\": 34000, \"k\": 298.15}"))
+        .isEqualTo(Reading.of(TIME, 77, 25));
   }
 }

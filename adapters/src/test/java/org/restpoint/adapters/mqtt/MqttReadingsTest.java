@@ -26,8 +26,7 @@ class MqttReadingsTest {
 
   private static final Instant NOON = Instant.parse("2026-04-02T12:00:00.123456Z");
   private static final Instant NOON_MILLIS = Instant.parse("2026-04-02T12:00:00.123Z");
-  private static final MqttReadingFormat FIELDS =
-      new MqttReadingFormat.JsonFields(Optional.of("/mv"), Optional.of("/t"));
+  private static final MqttReadingFormat FIELDS = Formats.json(Formats.both("/mv", "/t"));
   private static final Duration LONG = Duration.ofMinutes(10);
 
   private final CollectingListener heard = new CollectingListener();
@@ -56,7 +55,7 @@ class MqttReadingsTest {
     try (Mosquitto broker = Mosquitto.open(folder).start();
         Subscriber device = Subscriber.connect(broker.url(), "device");
         MqttReadings readings = readings(broker.url());
-        MqttLink link = readings.link(new MqttLinkSettings("bench/no3-a", FIELDS, LONG), heard)) {
+        MqttLink link = readings.link(MqttLinkSettings.of("bench/no3-a", FIELDS, LONG), heard)) {
       assertThat(link.check().condition()).isEqualTo(Condition.NEW);
       listen(link);
       device.publish("bench/no3-a", "{\"mv\": 187.4, \"t\": 21.5}", 1, false);
@@ -69,14 +68,13 @@ class MqttReadingsTest {
   @Test
   void linksOfOneStationShareAConnectionAndATopic() {
     CollectingListener other = new CollectingListener();
-    MqttReadingFormat second =
-        new MqttReadingFormat.JsonFields(Optional.of("/b"), Optional.empty());
-    MqttReadingFormat first = new MqttReadingFormat.JsonFields(Optional.of("/a"), Optional.empty());
+    MqttReadingFormat first = Formats.json(Formats.millivolts("/a"));
+    MqttReadingFormat second = Formats.json(Formats.millivolts("/b"));
     try (Mosquitto broker = Mosquitto.open(folder).start();
         Subscriber device = Subscriber.connect(broker.url(), "device");
         MqttReadings readings = readings(broker.url());
-        MqttLink one = readings.link(new MqttLinkSettings("rack", first, LONG), heard)) {
-      MqttLink two = readings.link(new MqttLinkSettings("rack", second, LONG), other);
+        MqttLink one = readings.link(MqttLinkSettings.of("rack", first, LONG), heard)) {
+      MqttLink two = readings.link(MqttLinkSettings.of("rack", second, LONG), other);
       listen(one);
       listen(two);
       device.publish("rack", "{\"a\": 1, \"b\": 2}", 1, false);
@@ -98,7 +96,7 @@ class MqttReadingsTest {
         MqttReadings readings = readings(broker.url());
         MqttLink link =
             readings.link(
-                new MqttLinkSettings("bench/no3-a", new MqttReadingFormat.BareNumber(), LONG),
+                MqttLinkSettings.of("bench/no3-a", new MqttReadingFormat.BareNumber(), LONG),
                 heard)) {
       device.publish("bench/no3-a", "187.4", 1, true);
       listen(link);
@@ -117,7 +115,7 @@ class MqttReadingsTest {
     try (Mosquitto broker = Mosquitto.open(folder).start();
         Subscriber device = Subscriber.connect(broker.url(), "device");
         MqttReadings readings = readings(broker.url());
-        MqttLink link = readings.link(new MqttLinkSettings("bench/no3-a", FIELDS, LONG), heard)) {
+        MqttLink link = readings.link(MqttLinkSettings.of("bench/no3-a", FIELDS, LONG), heard)) {
       listen(link);
       device.publish("bench/no3-a", "{\"mv\": \"12\"}", 1, false);
       device.publish("bench/no3-a", "garbage", 1, false);
@@ -138,7 +136,7 @@ class MqttReadingsTest {
     try (Mosquitto broker = Mosquitto.open(folder).start();
         Subscriber device = Subscriber.connect(broker.url(), "device");
         MqttReadings readings = readings(broker.url());
-        MqttLink link = readings.link(new MqttLinkSettings("bench/no3-a", FIELDS, LONG), heard)) {
+        MqttLink link = readings.link(MqttLinkSettings.of("bench/no3-a", FIELDS, LONG), heard)) {
       listen(link);
       heard.full(true);
       device.publish("bench/no3-a", "{\"mv\": 1}", 1, false);
@@ -160,7 +158,7 @@ class MqttReadingsTest {
         MqttReadings readings = readings(broker.url());
         MqttLink link =
             readings.link(
-                new MqttLinkSettings("bench/no3-a", FIELDS, Duration.ofSeconds(1)), heard)) {
+                MqttLinkSettings.of("bench/no3-a", FIELDS, Duration.ofSeconds(1)), heard)) {
       link.start();
       assertThat(heard.nextTrouble("no-data").text())
           .isEqualTo("nothing has come on bench/no3-a for 1 s");
@@ -175,7 +173,7 @@ class MqttReadingsTest {
   void aLinkTellsThatTheBrokerIsAwayAndThatItIsBack() {
     try (Mosquitto broker = Mosquitto.open(folder).start();
         MqttReadings readings = readings(broker.url());
-        MqttLink link = readings.link(new MqttLinkSettings("bench/no3-a", FIELDS, LONG), heard)) {
+        MqttLink link = readings.link(MqttLinkSettings.of("bench/no3-a", FIELDS, LONG), heard)) {
       listen(link);
       broker.stop();
       heard.nextTrouble("broker-refused");
@@ -198,7 +196,7 @@ class MqttReadingsTest {
   void aSubscriptionThatTheBrokerRefusesIsTold() {
     try (DenyingBroker broker = new DenyingBroker();
         MqttReadings readings = readings(broker.url());
-        MqttLink link = readings.link(new MqttLinkSettings("secret", FIELDS, LONG), heard)) {
+        MqttLink link = readings.link(MqttLinkSettings.of("secret", FIELDS, LONG), heard)) {
       link.start();
       assertThat(heard.nextTrouble().text())
           .isEqualTo("broker %s refuses the subscription to secret".formatted(broker.url()));
