@@ -3,8 +3,8 @@ package org.restpoint.config.file;
 import java.util.Optional;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LinkSettings.Mqtt;
-import org.restpoint.config.station.LinkSettings.MqttPayload.Json;
 import org.restpoint.config.station.LinkSettings.Serial;
+import org.restpoint.config.station.MqttPayload;
 
 /** Whether a link's readings carry a temperature. */
 final class CarriedTemperature {
@@ -29,11 +29,16 @@ final class CarriedTemperature {
           "put (?<celsius>[-+.\\d]+) where the line shows it");
     }
     if (link instanceof Mqtt mqtt) {
-      if (!(mqtt.payload() instanceof Json json)) {
+      if (mqtt.payload() instanceof MqttPayload.BareNumber) {
         return lack("payload: number, which carries none", "send JSON and point to celsius in it");
       }
-      if (json.celsius().isEmpty()) {
+      if (mqtt.payload() instanceof MqttPayload.Json json
+          && json.places().temperature().isEmpty()) {
         return lack("mqtt messages without celsius", "add celsius: and a pointer like /celsius");
+      }
+      if (mqtt.payload() instanceof MqttPayload.SenMl senml
+          && senml.places().temperature().isEmpty()) {
+        return lack("SenML packs without celsius", "add celsius: and the name of its records");
       }
     }
     return Optional.empty();

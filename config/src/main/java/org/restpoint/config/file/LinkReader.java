@@ -74,7 +74,7 @@ final class LinkReader {
     Optional<Section> section = entry.section("a mapping with the keys of " + kind);
     return switch (kind) {
       case "serial" -> section.flatMap(keys -> new SerialReader(keys, thermometer).read());
-      case "mqtt" -> section.flatMap(keys -> MqttReader.read(keys, thermometer));
+      case "mqtt" -> section.flatMap(keys -> new MqttReader(keys, thermometer).read());
       case "recording" -> section.flatMap(this::recording);
       default -> section.flatMap(this::simulated);
     };

@@ -4,94 +4,92 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.restpoint.config.station.LinkSettings;
-import org.restpoint.config.station.LinkSettings.MqttPayload;
+import org.restpoint.config.station.MqttPayload;
 
 /** Reads a link that listens to a topic. */
 final class MqttReader {
 
   /** The keys of a topic's link. */
   static final List<String> KEYS =
-      List.of("topic", "payload", "millivolts", "celsius", "no-data-after");
+      Stream.of(
+              List.of("topic", "captured", "payload"),
+              NumbersReader.NAMES,
+              NumbersReader.KEYS,
+              MqttTimeReader.KEYS,
+              List.of("no-data-after"))
+          .flatMap(List::stream)
+          .toList();
 
-  private static final String A_TOPIC = "a topic of 1 to 65535 bytes without + and #";
-  private static final String A_POINTER = "a JSON pointer (RFC 6901), e.g. /millivolts";
-  private static final Pattern BAD_ESCAPE = Pattern.compile("~(?![01])");
+  private static final String A_TOPIC =
+      "a topic of 1 to 65535 bytes, with at most one whole level + and without #";
+  private static final String A_LEVEL = "one level of a topic, e.g. node-7";
   private static final int LONGEST_TOPIC = 65_535;
   private static final Duration USUAL_NO_DATA = Duration.ofMinutes(5);
 
-  private MqttReader() {}
+  private final Section keys;
+  private final boolean thermometer;
 
-  static Optional<LinkSettings> read(Section keys, boolean thermometer) {
+  /**
+   * A reader for one link.
+   *
+   * @param thermometer whether the probe is a thermometer rather than an electrode
+   */
+  MqttReader(Section keys, boolean thermometer) {
+    this.keys = keys;
+    this.thermometer = thermometer;
+  }
+
+  Optional<LinkSettings> read() {
     keys.only(KEYS);
     Optional<String> topic = keys.need("topic", A_TOPIC).flatMap(MqttReader::topic);
-    Optional<MqttPayload> payload = thermometer ? temperature(keys) : potential(keys);
+    Optional<String> captured = keys.find("captured").flatMap(MqttReader::level);
+    if (topic.isPresent() && topic.get().indexOf('+') < 0) {
+      keys.find("captured")
+          .ifPresent(entry -> entry.refuse("captured only where topic has a level +", topic.get()));
+    }
+    MqttTimeReader times = new MqttTimeReader(keys);
+    Optional<MqttPayload> payload = new MqttPayloadReader(keys, thermometer, times).read();
+    Duration within = times.within();
     Duration noData = keys.find("no-data-after").flatMap(Allowed.WAIT::span).orElse(USUAL_NO_DATA);
-    if (topic.isEmpty() || payload.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new LinkSettings.Mqtt(topic.get(), payload.get(), noData));
-  }
-
-  private static Optional<MqttPayload> potential(Section keys) {
-    Optional<String> kind = keys.kind(List.of("payload", "millivolts"));
-    keys.find("payload").ifPresent(value -> value.word(List.of("number")));
-    Optional<String> millivolts = keys.find("millivolts").flatMap(MqttReader::pointer);
-    Optional<String> celsius = keys.find("celsius").flatMap(MqttReader::pointer);
-    if (keys.has("payload") && !keys.has("millivolts")) {
-      keys.find("celsius")
-          .ifPresent(
-              value -> value.refuse("celsius only beside millivolts", "it beside payload: number"));
-      return Optional.of(new MqttPayload.BareNumber());
-    }
-    return kind.flatMap(any -> millivolts).map(m -> new MqttPayload.Json(millivolts, celsius));
-  }
-
-  private static Optional<MqttPayload> temperature(Section keys) {
-    for (String key : List.of("payload", "millivolts")) {
-      keys.find(key)
-          .ifPresent(
-              value ->
-                  value.refuse(
-                      "celsius alone for a thermometer",
-                      key,
-                      "celsius: \"\" reads a message that is nothing but the number"));
-    }
-    if (keys.has("payload") || keys.has("millivolts")) {
-      return Optional.empty();
-    }
-    return keys.need("celsius", "a JSON pointer (RFC 6901), e.g. /celsius")
-        .flatMap(MqttReader::pointer)
-        .map(celsius -> new MqttPayload.Json(Optional.empty(), Optional.of(celsius)));
-  }
-
-  private static Optional<String> pointer(Entry entry) {
-    Optional<String> text = entry.text(A_POINTER);
-    if (text.isEmpty() || isPointer(text.get())) {
-      return text;
-    }
-    entry.refuse(A_POINTER);
-    return Optional.empty();
+    return topic.flatMap(
+        filter ->
+            payload.map(read -> new LinkSettings.Mqtt(filter, captured, read, within, noData)));
   }
 
   private static Optional<String> topic(Entry entry) {
-    Optional<String> text = entry.freeText(A_TOPIC);
-    if (text.isEmpty() || isTopic(text.get())) {
-      return text;
-    }
-    entry.refuse(A_TOPIC);
-    return Optional.empty();
+    return checked(entry, A_TOPIC, entry.freeText(A_TOPIC).filter(MqttReader::isTopic));
   }
 
-  private static boolean isPointer(String text) {
-    return text.isEmpty() || (text.startsWith("/") && !BAD_ESCAPE.matcher(text).find());
+  private static Optional<String> level(Entry entry) {
+    Optional<String> level =
+        entry
+            .freeText(A_LEVEL)
+            .filter(text -> isText(text) && text.chars().noneMatch(c -> "/+#".indexOf(c) >= 0));
+    return checked(entry, A_LEVEL, level);
+  }
+
+  /** Tells a text that did not stand its check; one that is no text was told already. */
+  private static Optional<String> checked(Entry entry, String expected, Optional<String> stood) {
+    if (stood.isEmpty() && entry.quietText().isPresent()) {
+      entry.refuse(expected);
+    }
+    return stood;
   }
 
   private static boolean isTopic(String topic) {
-    return !topic.isEmpty()
-        && topic.chars().noneMatch(c -> c == '+' || c == '#' || c == 0)
-        && StandardCharsets.UTF_8.newEncoder().canEncode(topic)
-        && topic.getBytes(StandardCharsets.UTF_8).length <= LONGEST_TOPIC;
+    List<String> levels = List.of(topic.split("/", -1));
+    return isText(topic)
+        && topic.indexOf('#') < 0
+        && levels.stream().allMatch(level -> level.equals("+") || level.indexOf('+') < 0)
+        && levels.stream().filter("+"::equals).count() <= 1;
+  }
+
+  private static boolean isText(String text) {
+    return !text.isEmpty()
+        && text.indexOf('\0') < 0
+        && StandardCharsets.UTF_8.newEncoder().canEncode(text)
+        && text.getBytes(StandardCharsets.UTF_8).length <= LONGEST_TOPIC;
   }
 }

@@ -30,26 +30,20 @@ public sealed interface LinkSettings {
   /**
    * Messages on a topic of the station's broker.
    *
-   * @param topic the topic
+   * @param topic the topic; a level {@code +} of it says whose message it is
+   * @param captured what stands at that level of this probe's messages; empty where it is the
+   *     probe's name, or where there is no such level
    * @param payload how a message is read
+   * @param timeWithin how far a time in a message may be off from the clock, either way
    * @param noDataAfter silence longer than this is told
    */
-  record Mqtt(String topic, MqttPayload payload, Duration noDataAfter) implements LinkSettings {}
-
-  /** How an MQTT message is read. */
-  sealed interface MqttPayload {
-
-    /** The message is a bare number in mV. */
-    record BareNumber() implements MqttPayload {}
-
-    /**
-     * The message is JSON.
-     *
-     * @param millivolts JSON pointer (RFC 6901) to the potential; empty for a thermometer
-     * @param celsius JSON pointer to the temperature, where there is one
-     */
-    record Json(Optional<String> millivolts, Optional<String> celsius) implements MqttPayload {}
-  }
+  record Mqtt(
+      String topic,
+      Optional<String> captured,
+      MqttPayload payload,
+      Duration timeWithin,
+      Duration noDataAfter)
+      implements LinkSettings {}
 
   /**
    * A recording played at the speed it was made.

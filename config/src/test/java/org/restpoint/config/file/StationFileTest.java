@@ -18,9 +18,10 @@ import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.HttpAddress;
 import org.restpoint.config.station.LinkSettings;
-import org.restpoint.config.station.LinkSettings.MqttPayload;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.LowEnd;
+import org.restpoint.config.station.MqttPayload;
+import org.restpoint.config.station.Numbers;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -28,6 +29,7 @@ import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
+import org.restpoint.config.station.TemperatureNumber;
 import org.restpoint.config.station.TemperatureSource;
 
 class StationFileTest {
@@ -167,7 +169,14 @@ class StationFileTest {
         .isEqualTo(
             new LinkSettings.Mqtt(
                 "brook/temperature",
-                new MqttPayload.Json(Optional.empty(), Optional.of("")),
+                Optional.empty(),
+                new MqttPayload.Json(
+                    new MqttPayload.Places(
+                        new Numbers(Optional.empty(), Optional.of(new TemperatureNumber.Celsius())),
+                        Optional.empty(),
+                        Optional.of("")),
+                    Optional.empty()),
+                Duration.ofMinutes(5),
                 Duration.ofMinutes(5)));
     assertThat(probe(station, "no3").publishRaw()).isTrue();
     Electrode no3 = electrode(station, "no3");
