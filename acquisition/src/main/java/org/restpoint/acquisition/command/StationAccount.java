@@ -85,7 +85,9 @@ final class StationAccount {
               serial.line().pattern());
     }
     if (link instanceof LinkSettings.Mqtt mqtt) {
-      return "messages on topic " + mqtt.topic();
+      return "messages on topic "
+          + mqtt.topic()
+          + mqtt.captured().map(name -> ", where + is " + name).orElse("");
     }
     if (link instanceof LinkSettings.Recording recording) {
       return "the recording " + recording.file();

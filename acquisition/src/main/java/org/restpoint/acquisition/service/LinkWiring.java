@@ -3,8 +3,6 @@ package org.restpoint.acquisition.service;
 import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
-import org.restpoint.adapters.mqtt.MqttLinkSettings;
-import org.restpoint.adapters.mqtt.MqttReadingFormat;
 import org.restpoint.adapters.mqtt.MqttReadings;
 import org.restpoint.adapters.recording.RecordingLink;
 import org.restpoint.adapters.recording.RecordingSettings;
@@ -50,9 +48,7 @@ final class LinkWiring {
           listener);
     }
     if (settings instanceof LinkSettings.Mqtt topic) {
-      return mqtt.link(
-          new MqttLinkSettings(topic.topic(), format(topic.payload()), topic.noDataAfter()),
-          listener);
+      return mqtt.link(MqttWiring.settings(topic, probe.name()), listener);
     }
     if (settings instanceof LinkSettings.Recording recording) {
       return new RecordingLink(
@@ -85,12 +81,5 @@ final class LinkWiring {
         listener,
         surroundings.clock(),
         surroundings.nanos());
-  }
-
-  private static MqttReadingFormat format(LinkSettings.MqttPayload payload) {
-    if (payload instanceof LinkSettings.MqttPayload.Json json) {
-      return new MqttReadingFormat.JsonFields(json.millivolts(), json.celsius());
-    }
-    return new MqttReadingFormat.BareNumber();
   }
 }

@@ -13,6 +13,7 @@ import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.LowEnd;
+import org.restpoint.config.station.MqttPayload;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -48,7 +49,11 @@ final class Stations {
   private Stations probe(String name, Optional<Electrode> electrode, boolean raw) {
     LinkSettings link =
         new LinkSettings.Mqtt(
-            "bench/" + name, new LinkSettings.MqttPayload.BareNumber(), Duration.ofMinutes(1));
+            "bench/" + name,
+            Optional.empty(),
+            new MqttPayload.BareNumber(),
+            Duration.ofMinutes(5),
+            Duration.ofMinutes(1));
     probes.put(name, new Probe(name, link, electrode, raw));
     return this;
   }
