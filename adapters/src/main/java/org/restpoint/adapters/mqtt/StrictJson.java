@@ -39,6 +39,9 @@ final class StrictJson {
               ? "it is not JSON, or nested too deeply"
               : "it is not strict JSON (line %d, column %d)"
                   .formatted(at.getLineNr(), at.getColumnNr()));
+    } catch (NumberFormatException e) {
+      // The parser lets it through: an exponent that a BigDecimal cannot hold.
+      throw new RejectedMessageException("it has a number with too large an exponent");
     } catch (IOException e) {
       throw new RejectedMessageException("it cannot be read as JSON");
     }

@@ -100,6 +100,8 @@ class MqttReadingFormatTest {
         "{\"mv\": 1, \"t\": -127}|-127 Cel is outside -30 to 130 Cel",
         "{\"mv\": 1e999}|Infinity mV is outside -10000 to 10000 mV",
         "{\"mv\": 1e999999999}|Infinity mV is outside -10000 to 10000 mV",
+        "{\"mv\": 1e99999999999}|it has a number with too large an exponent",
+        "{\"x\": 1e-99999999999, \"mv\": 1}|it has a number with too large an exponent",
         "{\"mv\": NaN}|it is not strict JSON (line 1, column 11)",
         "{\"mv\": 1} {\"mv\": 2}|it is not strict JSON (line 1, column 11)",
         "{\"mv\": 1, \"mv\": 2}|it is not strict JSON (line 1, column 15)",
