@@ -112,12 +112,13 @@ class ForecastPriorTest {
     List<Double> known = learnt(new Random(5)).levels().get(0).rising();
     double infinity = Double.POSITIVE_INFINITY;
     ResponsePrior falling =
-        new ResponsePrior(List.of(new ResponsePrior.Level(infinity, nothing, known)));
+        new ResponsePrior(List.of(new ResponsePrior.Level(infinity, nothing, known)), 0.07);
     ResponsePrior below =
         new ResponsePrior(
             List.of(
                 new ResponsePrior.Level(0, known, known),
-                new ResponsePrior.Level(infinity, nothing, nothing)));
+                new ResponsePrior.Level(infinity, nothing, nothing)),
+            0.07);
     double uninformed = seconds(ResponsePrior.uninformed(), millivolts);
     assertThat(seconds(below, millivolts)).isEqualTo(uninformed);
     assertThat(seconds(falling, millivolts)).isCloseTo(uninformed, within(0.1 * uninformed));
@@ -130,10 +131,12 @@ class ForecastPriorTest {
         .hasMessage("a prior weighs " + CURVES + " response curves, not 1");
     assertThatThrownBy(() -> ResponsePrior.alike(Collections.nCopies(CURVES, 0.0)))
         .hasMessage("a likelihood is above 0, not 0.0");
-    assertThatThrownBy(() -> new ResponsePrior(List.of()))
+    assertThatThrownBy(() -> new ResponsePrior(List.of(), 0.07))
         .hasMessage("a prior has one level at least");
     ResponsePrior.Level level = ResponsePrior.uninformed().levels().get(0);
-    assertThatThrownBy(() -> new ResponsePrior(List.of(level, level)))
+    assertThatThrownBy(() -> new ResponsePrior(List.of(level, level), 0.07))
         .hasMessage("the levels of a prior come by rising limits");
+    assertThatThrownBy(() -> new ResponsePrior(List.of(level), -0.01))
+        .hasMessage("a part is from 0 to 1, not -0.01");
   }
 }

@@ -10,7 +10,7 @@ class LearningTest {
 
   private static final int ELECTRODES = 24;
 
-  /** Of 600 readings each: 1.3 times and a point are loose, the table tells 1.4 to 1.5. */
+  /** Of 600 readings each: 1.3 times and a point are loose, the table tells 1.5. */
   @Test
   void aKnownElectrodeIsSoonerAtRestAndFirstReadingsAreAsWithout() {
     LearningTable table = LearningTable.of(1, ELECTRODES, LearningTable.READINGS);

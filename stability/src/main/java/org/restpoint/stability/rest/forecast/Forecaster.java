@@ -24,7 +24,7 @@ import java.util.Optional;
  * </pre>
  *
  * V as in {@link ModelAverage}; y̅ the fitted potential now, so E̅ − y̅ is the way still to go, of
- * which no more than the part c = {@value #UNFORESEEN} is held to be foreseen wrong; E̅′ the mean
+ * which no more than the part c of {@link ResponsePrior} is held to be foreseen wrong; E̅′ the mean
  * of the forecasts of late, over the last tenth of the time: a forecast that itself is on its way
  * is not known better than that; q the resolution.
  *
@@ -48,9 +48,6 @@ public final class Forecaster {
    * At the most this much later than it could is rest called. Our choice, for the work it saves.
    */
   private static final double GROWTH = 1.04;
-
-  /** c. Our choice, tried from 0 to 0.2 on invented curves. */
-  private static final double UNFORESEEN = 0.07;
 
   /** Part of the time since the step. Our choice, tried from 0.05 to 0.6 on invented curves. */
   private static final double OF_LATE = 0.1;
@@ -173,7 +170,7 @@ public final class Forecaster {
       lateRest = rest + kept * (lateRest - rest);
     }
     fittedSeconds = seconds;
-    double way = UNFORESEEN * (rest - fit.average().foretell(now));
+    double way = prior.unforeseen() * (rest - fit.average().foretell(now));
     double moved = rest - lateRest;
     double variance = fit.average().variance();
     uncertainty = Math.sqrt(variance + way * way + moved * moved + noise.roundingVariance());

@@ -8,9 +8,11 @@ final class PriorTable {
   private final double[] limits;
   private final double[][] rising;
   private final double[][] falling;
+  private final double unforeseen;
   private double origin;
 
   PriorTable(ResponsePrior prior) {
+    this.unforeseen = prior.unforeseen();
     int levels = prior.levels().size();
     this.limits = new double[levels];
     this.rising = new double[levels][];
@@ -33,6 +35,11 @@ final class PriorTable {
       shares[i] = weights.get(i) / sum;
     }
     return shares;
+  }
+
+  /** The part of the way still to go that may be foreseen wrong. */
+  double unforeseen() {
+    return unforeseen;
   }
 
   /** Where the readings began, in mV. */

@@ -1,74 +1,90 @@
 package org.restpoint.stability.rest.forecast;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What the finished readings of one electrode have taught of its response, and the prior that this
  * gives its next reading. A value: {@code history = history.with(seen)}. Numbers alone.
  *
  * <pre>
- *   n    ← 2^(−1/30)·n + (1 − ε·B)·w           counts of a direction and band
- *   p₁   = (p₀ + K·Σn)/(1 + Σn)                all directions and bands
- *   p₂   = (p₁ + K·Σn)/(1 + Σn)                one direction
- *   p₃   = (2·p₂ + K·Σ½^d·n)/(2 + Σ½^d·n)      one direction and band, d bands away
- *   P    = (1 − ε)·p₃ + ε·p₀                   the prior
+ *   K    ∝ K₀·e^(0.3·L)                        how likely a kind of curves is
+ *   L    ← 2^(−1/30)·L + min(0, ln(B/B*) + 2)   not below −6 a reading
+ *   P    = (1 − ε)·K·N(ln τ; m, v) + ε·p₀       the prior of a curve
+ *   ε    = 0.05 + 0.3/(1 + n)
+ *   c    = 0.04 + 0.03·e^(−n/10)                see {@link ResponsePrior#unforeseen()}
  *   B    = Σ w·p₀/P                            evidence for p₀ over P, w the weights of a reading
  *   s    ← max(0, s + ln B);  s &gt; 5: forget
  * </pre>
  *
- * p₀ the uninformed prior; K hands counts on to neighbouring time constants ({@link Neighbours});
- * sums in a numerator by curve, in a denominator over all. Each step of the hierarchy is the
- * posterior mean of a Dirichlet prior about the step before: few readings of one level lean on the
- * direction, few of that on all, and a new electrode on p₀. Bands are 60 mV of resting potential,
- * about a decade. A reading that decides early knows its curve in part only: its weights are soft
- * counts, as in the expectation step of a mixture's fit. A reading of 30 readings ago counts half.
+ * p₀ and K₀ before any reading; n readings; m, v as in {@link KindTimes}; B of a kind its share of
+ * the evidence, B* the largest. A reading tells a kind's time constant by what its weights have
+ * become over the prior ({@link KindEvidence}), so that a reading that decided early and told
+ * nothing teaches nothing.
  *
- * <p>B needs no second fit: w ∝ P·L of the likelihood L, so {@code Σ w·p₀/P = Σ p₀·L / Σ P·L}; and
- * ε·B is the posterior share of what was not learnt, so that an odd reading counts for little. s is
- * a cumulative sum that rises while readings are unlikely under what was learnt. ε = 0.05 keeps
- * every curve possible and B at most 20, so one odd reading alone (ln 20 = 3.0) forgets nothing;
- * past s = 5, odds of 150, the electrode is taken for another one (a new membrane), and the history
- * begins anew with the reading that told it, weighed as if nothing had been known. Half-life,
- * widths, ε and threshold are our choice.
+ * <p>A kind that explains a reading by no more than 2 nepers less than the best is not held against
+ * it: that much its freedom costs a pair of exponentials in each reading, although the electrode
+ * has but one slow part. Without this a slow part that is small is unlearnt, the electrode is
+ * called at rest before it shows, and no reading ever tells. For the same reason evidence counts
+ * with the power 0.3. ε keeps every curve possible and an odd reading from forgetting what was
+ * learnt; s is a cumulative sum that rises while readings are unlikely under what was learnt, and
+ * past 5, odds of 150, the electrode is taken for another one (a new membrane): the history begins
+ * anew with the reading that told it, weighed as if nothing had been known. All thresholds are our
+ * choice, tried on invented electrodes.
  *
  * <p>Edge results: the prior of {@link #empty} is {@link ResponsePrior#uninformed}, so a first
- * reading is as without learning. Bounded: at most {@value #MOST_GROUPS} groups, the lightest goes
- * first; counts of a group add up to less than 44.
+ * reading is as without learning. A level beyond those seen counts as the nearest of them.
  *
- * <p>References: D. J. C. MacKay, L. C. B. Peto, Nat. Lang. Eng. 1 (1995) 289 (hierarchical
- * Dirichlet); E. S. Page, Biometrika 41 (1954) 100, doi 10.1093/biomet/41.1-2.100 (cumulative sum);
- * R. E. Kass, A. E. Raftery, J. Am. Stat. Assoc. 90 (1995) 773, doi 10.1080/01621459.1995.10476572
- * (Bayes factors). All from memory.
+ * <p>References: E. S. Page, Biometrika 41 (1954) 100, doi 10.1093/biomet/41.1-2.100 (cumulative
+ * sum); R. E. Kass, A. E. Raftery, J. Am. Stat. Assoc. 90 (1995) 773, doi
+ * 10.1080/01621459.1995.10476572 (Bayes factors). From memory.
  *
- * @param groups what was counted; each direction and band once
+ * @param kinds what is known of each kind of curve; none before the first reading
+ * @param lowestMillivolts the lowest rest seen; 0 before the first reading
+ * @param highestMillivolts the highest
  * @param surpriseNepers s, 0 or above
  * @param readings readings since it began, or began anew
  * @param changes how often it began anew because the electrode had changed
  */
 public record ResponseHistory(
-    List<CurveCounts> groups, double surpriseNepers, long readings, long changes) {
-
-  /** Groups held at most: eight bands in both directions. */
-  public static final int MOST_GROUPS = 16;
+    List<KindTimes> kinds,
+    double lowestMillivolts,
+    double highestMillivolts,
+    double surpriseNepers,
+    long readings,
+    long changes) {
 
   private static final double KEPT = Math.pow(2, -1.0 / 30);
+  private static final double POWER = 0.3;
+  private static final double GRANTED_NEPERS = 2;
+  private static final double LEAST_NEPERS = -6;
   private static final double UNINFORMED = 0.05;
-  private static final double OVERALL_READINGS = 1;
-  private static final double DIRECTION_READINGS = 1;
-  private static final double BAND_READINGS = 2;
-  private static final double NEXT_BAND = 0.5;
+  private static final double UNINFORMED_AT_FIRST = 0.3;
+  private static final double UNFORESEEN = 0.04;
+  private static final double UNFORESEEN_READINGS = 10;
   private static final double CHANGED_NEPERS = 5;
+  private static final double LEVEL_MILLIVOLTS = 60;
+  private static final double WIDTH_MILLIVOLTS = 30;
+  private static final int MOST_LEVELS = 12;
+
+  /** Of a kind's evidence to the largest: less than that tells nothing of its times. */
+  private static final double TELLING = 1e-6;
+
+  /** 1/v that a reading must add to tell anything. */
+  private static final double LEAST_PRECISION = 1e-3;
 
   public ResponseHistory {
-    groups = List.copyOf(groups);
-    if (groups.size() > MOST_GROUPS
-        || groups.stream().map(CurveCounts::place).distinct().count() < groups.size()) {
+    kinds = List.copyOf(kinds);
+    if (kinds.size() != (readings == 0 ? 0 : CurveKinds.COUNT)) {
       throw new IllegalArgumentException(
-          "a history has at most " + MOST_GROUPS + " groups, one a direction and band");
+          "a history knows of "
+              + CurveKinds.COUNT
+              + " kinds of curves, or of none before its first reading; not of "
+              + kinds.size());
+    }
+    if (!(lowestMillivolts <= highestMillivolts)
+        || !Double.isFinite(highestMillivolts - lowestMillivolts)) {
+      throw new IllegalArgumentException("the rests seen are from the lowest to the highest");
     }
     if (!(surpriseNepers >= 0) || Double.isInfinite(surpriseNepers)) {
       throw new IllegalArgumentException("a surprise is 0 or above, not " + surpriseNepers);
@@ -80,7 +96,12 @@ public record ResponseHistory(
 
   /** Of an electrode that is new. */
   public static ResponseHistory empty() {
-    return new ResponseHistory(List.of(), 0, 0, 0);
+    return new ResponseHistory(List.of(), 0, 0, 0, 0, 0);
+  }
+
+  /** Nothing is known any more: the electrode has got a new membrane, or is another one. */
+  public ResponseHistory replaced() {
+    return new ResponseHistory(List.of(), 0, 0, 0, 0, changes);
   }
 
   /**
@@ -93,109 +114,116 @@ public record ResponseHistory(
       throw new IllegalArgumentException(
           "a reading that is learnt from has a rest and weighs " + Candidates.COUNT + " curves");
     }
-    List<Double> before = weights(seen);
-    double sum = before.stream().mapToDouble(it -> it).sum();
+    double[] likelihood = likelihood(seen);
     double[] uninformed = Candidates.uninformed();
     double evidence = 0;
     for (int i = 0; i < uninformed.length; i++) {
-      uninformed[i] *= seen.weights().get(i) / (before.get(i) / sum);
-      evidence += uninformed[i];
+      evidence += uninformed[i] * likelihood[i];
     }
     double surprise = Math.max(0, surpriseNepers + Math.log(evidence));
-    if (surprise <= CHANGED_NEPERS) {
-      double share = 1 - Math.min(1, UNINFORMED * evidence);
-      return new ResponseHistory(counted(seen, share), surprise, readings + 1, changes);
+    if (surprise > CHANGED_NEPERS) {
+      return new ResponseHistory(List.of(), 0, 0, 0, 0, changes + 1).learnt(seen, likelihood, 0);
     }
-    for (int i = 0; i < uninformed.length; i++) {
-      uninformed[i] /= evidence;
-    }
-    List<Double> anew = ResponsePrior.curveWeights(uninformed);
-    int band = CurveCounts.band(seen.restMillivolts());
-    List<CurveCounts> first = List.of(CurveCounts.of(band, seen.rising(), anew));
-    return new ResponseHistory(first, 0, 1, changes + 1);
+    return learnt(seen, likelihood, surprise);
   }
 
-  /** What the prior says of curves that rest where a reading did. */
-  private List<Double> weights(ResponseSeen seen) {
+  /** Likelihoods of the curves, up to a factor: their weights with the prior taken out. */
+  private double[] likelihood(ResponseSeen seen) {
     List<ResponsePrior.Level> levels = prior().levels();
     int level = 0;
     while (level < levels.size() - 1
         && seen.restMillivolts() > levels.get(level).upToMillivolts()) {
       level++;
     }
-    return seen.rising() ? levels.get(level).rising() : levels.get(level).falling();
+    List<Double> before = seen.rising() ? levels.get(level).rising() : levels.get(level).falling();
+    double sum = before.stream().mapToDouble(it -> it).sum();
+    double[] likelihood = new double[Candidates.COUNT];
+    for (int i = 0; i < likelihood.length; i++) {
+      likelihood[i] = seen.weights().get(i) / (before.get(i) / sum);
+    }
+    return likelihood;
   }
 
-  private List<CurveCounts> counted(ResponseSeen seen, double share) {
-    CurveCounts now =
-        CurveCounts.of(CurveCounts.band(seen.restMillivolts()), seen.rising(), seen.weights())
-            .aged(share);
-    List<CurveCounts> next = new ArrayList<>();
-    boolean held = false;
-    for (CurveCounts group : groups) {
-      CurveCounts aged = group.aged(KEPT);
-      boolean same = group.place().equals(now.place());
-      held |= same;
-      next.add(same ? aged.with(now) : aged);
+  private ResponseHistory learnt(ResponseSeen seen, double[] likelihood, double surprise) {
+    double rest = seen.restMillivolts();
+    boolean first = readings == 0;
+    double lowest = first ? rest : Math.min(lowestMillivolts, rest);
+    double highest = first ? rest : Math.max(highestMillivolts, rest);
+    List<KindTimes> known = first ? unknown() : kinds;
+    double level = rest / LEVEL_MILLIVOLTS;
+    KindEvidence evidence = new KindEvidence(known, seen.rising(), level, likelihood);
+    double share = first ? 1 : evidence.share(shares(known), uninformedShare());
+    List<KindTimes> next = new ArrayList<>();
+    for (int kind = 0; kind < CurveKinds.COUNT; kind++) {
+      KindTimes times = known.get(kind);
+      double ratio = Math.log(Math.max(evidence.of(kind), Double.MIN_NORMAL) / evidence.largest());
+      double held = Math.max(LEAST_NEPERS, Math.min(0, ratio + GRANTED_NEPERS));
+      KindTimes counted = times.withLikelihood(KEPT * times.likelihoodNepers() + share * held);
+      boolean tells =
+          evidence.of(kind) > TELLING * evidence.largest()
+              && evidence.precision(kind) > LEAST_PRECISION;
+      next.add(tells ? counted.with(seen.rising(), level, evidence.told(kind), share) : counted);
     }
-    if (!held) {
-      next.add(now);
+    return new ResponseHistory(next, lowest, highest, surprise, readings + 1, changes);
+  }
+
+  private static List<KindTimes> unknown() {
+    List<KindTimes> unknown = new ArrayList<>();
+    for (int kind = 0; kind < CurveKinds.COUNT; kind++) {
+      unknown.add(KindTimes.unknown(kind));
     }
-    if (next.size() > MOST_GROUPS) {
-      next.remove(Collections.min(next, Comparator.comparingDouble(CurveCounts::total)));
+    return unknown;
+  }
+
+  private double uninformedShare() {
+    return UNINFORMED + UNINFORMED_AT_FIRST / (1 + readings);
+  }
+
+  /** K of all kinds. */
+  private static double[] shares(List<KindTimes> known) {
+    double[] shares = new double[CurveKinds.COUNT];
+    double sum = 0;
+    for (int kind = 0; kind < shares.length; kind++) {
+      shares[kind] =
+          CurveKinds.uninformed(kind) * Math.exp(POWER * known.get(kind).likelihoodNepers());
+      sum += shares[kind];
     }
-    return next;
+    for (int kind = 0; kind < shares.length; kind++) {
+      shares[kind] /= sum;
+    }
+    return shares;
   }
 
   /** What is known of the electrode before its next reading. */
   public ResponsePrior prior() {
-    if (groups.isEmpty()) {
+    if (readings == 0) {
       return ResponsePrior.uninformed();
     }
-    double[] overall = learnt(Candidates.uninformed(), OVERALL_READINGS, group -> 1);
-    double[] rising = learnt(overall, DIRECTION_READINGS, group -> group.rising() ? 1 : 0);
-    double[] falling = learnt(overall, DIRECTION_READINGS, group -> group.rising() ? 0 : 1);
-    List<Integer> bands = groups.stream().map(CurveCounts::band).distinct().sorted().toList();
+    double width = highestMillivolts - lowestMillivolts;
+    int count = (int) Math.max(1, Math.min(MOST_LEVELS, width / WIDTH_MILLIVOLTS));
     List<ResponsePrior.Level> levels = new ArrayList<>();
-    for (int i = 0; i < bands.size(); i++) {
-      double limit =
-          i + 1 < bands.size()
-              ? CurveCounts.middleMillivolts(bands.get(i), bands.get(i + 1))
-              : Double.POSITIVE_INFINITY;
-      int band = bands.get(i);
-      levels.add(new ResponsePrior.Level(limit, at(band, true, rising), at(band, false, falling)));
+    for (int i = 0; i < count; i++) {
+      double upTo = lowestMillivolts + width * (i + 1) / count;
+      double middle = (lowestMillivolts + width * (i + 0.5) / count) / LEVEL_MILLIVOLTS;
+      levels.add(
+          new ResponsePrior.Level(
+              i == count - 1 ? Double.POSITIVE_INFINITY : upTo,
+              expected(true, middle),
+              expected(false, middle)));
     }
-    return new ResponsePrior(levels);
+    double before = ResponsePrior.uninformed().unforeseen() - UNFORESEEN;
+    return new ResponsePrior(
+        levels, UNFORESEEN + before * Math.exp(-readings / UNFORESEEN_READINGS));
   }
 
-  private List<Double> at(int band, boolean rising, double[] direction) {
-    double[] learnt =
-        learnt(
-            direction,
-            BAND_READINGS,
-            group ->
-                group.rising() == rising ? Math.pow(NEXT_BAND, Math.abs(group.band() - band)) : 0);
+  private List<Double> expected(boolean rising, double level) {
+    double[] expected = KindEvidence.curves(kinds, rising, level);
+    double[] shares = shares(kinds);
     double[] uninformed = Candidates.uninformed();
-    for (int i = 0; i < learnt.length; i++) {
-      learnt[i] = (1 - UNINFORMED) * learnt[i] + UNINFORMED * uninformed[i];
+    double odd = uninformedShare();
+    for (int i = 0; i < expected.length; i++) {
+      expected[i] = (1 - odd) * shares[CurveKinds.of(i)] * expected[i] + odd * uninformed[i];
     }
-    return ResponsePrior.curveWeights(learnt);
-  }
-
-  /** The mean of a Dirichlet posterior, of all 1. */
-  private double[] learnt(double[] before, double alpha, ToDoubleFunction<CurveCounts> share) {
-    double[] sums = new double[before.length];
-    for (CurveCounts group : groups) {
-      group.addTo(sums, share.applyAsDouble(group));
-    }
-    double[] smooth = Neighbours.smooth(sums);
-    double total = alpha;
-    for (double count : smooth) {
-      total += count;
-    }
-    for (int i = 0; i < smooth.length; i++) {
-      smooth[i] = (alpha * before[i] + smooth[i]) / total;
-    }
-    return smooth;
+    return ResponsePrior.curveWeights(expected);
   }
 }

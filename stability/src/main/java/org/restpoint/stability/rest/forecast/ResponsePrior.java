@@ -13,8 +13,13 @@ import java.util.List;
  * learnt from a few responses with {@link #uninformed()}.
  *
  * @param levels one or more, by rising limits; the last also stands for all above it
+ * @param unforeseen the part of the way still to go that may be foreseen wrong, from 0 to 1; an
+ *     electrode that is known may be foreseen from further away
  */
-public record ResponsePrior(List<Level> levels) {
+public record ResponsePrior(List<Level> levels, double unforeseen) {
+
+  /** Of an electrode that nothing is known of. Our choice, tried from 0 to 0.2. */
+  private static final double UNFORESEEN = 0.07;
 
   private static final ResponsePrior UNINFORMED = alike(curveWeights(Candidates.uninformed()));
 
@@ -61,6 +66,9 @@ public record ResponsePrior(List<Level> levels) {
       before = level.upToMillivolts();
     }
     levels = List.copyOf(levels);
+    if (!(unforeseen >= 0 && unforeseen <= 1)) {
+      throw new IllegalArgumentException("a part is from 0 to 1, not " + unforeseen);
+    }
   }
 
   /** Nothing is known of the electrode. */
@@ -70,7 +78,8 @@ public record ResponsePrior(List<Level> levels) {
 
   /** The same whatever the level and the direction. */
   public static ResponsePrior alike(List<Double> weights) {
-    return new ResponsePrior(List.of(new Level(Double.POSITIVE_INFINITY, weights, weights)));
+    return new ResponsePrior(
+        List.of(new Level(Double.POSITIVE_INFINITY, weights, weights)), UNFORESEEN);
   }
 
   /** How many response curves a prior weighs. */

@@ -38,7 +38,7 @@ final class Shapes {
 
   private static final int EXPONENTIALS_PER_OCTAVE = 7;
   private static final int STRETCHED_PER_OCTAVE = 5;
-  private static final int ROOTS = 21;
+  static final int ROOTS = 21;
   private static final double STEEPER = 0.7;
 
   private final double[] rate = new double[FIRST_POWER];

@@ -32,10 +32,6 @@ class ResponseHistoryTest {
     return history;
   }
 
-  private static double total(ResponseHistory history) {
-    return history.groups().stream().mapToDouble(CurveCounts::total).sum();
-  }
-
   private static double sum(List<Double> weights) {
     return weights.stream().mapToDouble(it -> it).sum();
   }
@@ -52,7 +48,8 @@ class ResponseHistoryTest {
     assertThat(level.rising().get(FAST)).isGreaterThan(10 * before.rising().get(FAST));
     assertThat(level.rising().get(FAST)).isGreaterThan(level.rising().get(FAST + 3));
     assertThat(level.rising().get(FAST + 3)).isGreaterThan(level.rising().get(SLOW));
-    assertThat(level.rising().get(FAST + 3)).isCloseTo(level.rising().get(FAST - 3), within(1e-12));
+    assertThat(level.rising().get(FAST + 3) / level.rising().get(FAST - 3))
+        .isCloseTo(1, within(0.1));
   }
 
   /** 0.05 of the uninformed prior are always left. */
@@ -70,44 +67,78 @@ class ResponseHistoryTest {
   }
 
   @Test
-  void aDirectionLearnsMostOfItselfAndALittleOfTheOther() {
+  void whatIsSeenInOneDirectionIsExpectedLessSurelyInTheOther() {
     ResponsePrior.Level level = after(5, FAST).prior().levels().get(0);
     double before = ResponsePrior.uninformed().levels().get(0).falling().get(FAST);
-    assertThat(level.falling().get(FAST)).isBetween(before, level.rising().get(FAST));
+    assertThat(level.falling().get(FAST)).isBetween(2 * before, level.rising().get(FAST));
     ResponseHistory both = after(5, FAST);
     for (int i = 0; i < 5; i++) {
-      both = both.with(seen(100, false, SLOW));
+      both = both.with(seen(100, false, FAST + 7));
     }
     ResponsePrior.Level learnt = both.prior().levels().get(0);
-    assertThat(learnt.rising().get(FAST)).isGreaterThan(5 * learnt.rising().get(SLOW));
-    assertThat(learnt.falling().get(SLOW)).isGreaterThan(5 * learnt.falling().get(FAST));
+    assertThat(learnt.rising().get(FAST)).isGreaterThan(2 * learnt.rising().get(FAST + 7));
+    assertThat(learnt.falling().get(FAST + 7)).isGreaterThan(2 * learnt.falling().get(FAST));
   }
 
+  /** Seen at 10 and 310 mV, the second an octave slower: half-way it is half an octave slower. */
   @Test
-  void aLevelLearnsMostOfItselfAndLessOfLevelsFurtherOff() {
+  void aLevelThatWasNotSeenIsKnownFromThoseBesideIt() {
     ResponseHistory history = ResponseHistory.empty();
-    for (int i = 0; i < 4; i++) {
-      history = history.with(seen(10, true, FAST)).with(seen(310, true, SLOW));
+    for (int i = 0; i < 8; i++) {
+      history = history.with(seen(10, true, FAST)).with(seen(310, true, FAST + 7));
     }
     List<ResponsePrior.Level> levels = history.prior().levels();
-    assertThat(levels)
-        .extracting(ResponsePrior.Level::upToMillivolts)
-        .containsExactly(180.0, Double.POSITIVE_INFINITY);
-    assertThat(levels.get(0).rising().get(FAST)).isGreaterThan(levels.get(0).rising().get(SLOW));
-    assertThat(levels.get(1).rising().get(SLOW)).isGreaterThan(levels.get(1).rising().get(FAST));
+    assertThat(levels).hasSize(10);
+    assertThat(levels.get(9).upToMillivolts()).isInfinite();
+    assertThat(likeliest(levels.get(0))).isBetween(FAST - 1, FAST + 1);
+    assertThat(likeliest(levels.get(5))).isBetween(FAST + 3, FAST + 5);
+    assertThat(likeliest(levels.get(9))).isBetween(FAST + 6, FAST + 8);
   }
 
-  /** A first reading, of which nothing was known, counts 1 − ε = 0.95. */
+  private static int likeliest(ResponsePrior.Level level) {
+    return level.rising().indexOf(Collections.max(level.rising()));
+  }
+
+  /** As a reading does that decided so early that it fits what was known, and nothing else. */
   @Test
-  void aReadingThirtyReadingsAgoCountsHalf() {
-    ResponseHistory history = ResponseHistory.empty().with(seen(100, true, FAST));
-    for (int i = 0; i < 30; i++) {
-      history = history.with(seen(100, false, FAST));
+  void aReadingThatOnlyRepeatsWhatWasKnownTeachesNoTimes() {
+    ResponseHistory history = after(3, FAST);
+    List<Double> known = history.prior().levels().get(0).rising();
+    double sum = sum(known);
+    ResponseHistory next =
+        history.with(new ResponseSeen(100, true, 60, known.stream().map(it -> it / sum).toList()));
+    for (int kind = 0; kind < CurveKinds.COUNT; kind++) {
+      assertThat(next.kinds().get(kind).mean()).isEqualTo(history.kinds().get(kind).mean());
     }
-    CurveCounts first = history.groups().get(0);
-    assertThat(first.rising()).isTrue();
-    assertThat(first.total()).isCloseTo(0.475, within(0.002));
-    assertThat(history.readings()).isEqualTo(31);
+    assertThat(next.surpriseNepers()).isLessThan(1e-9);
+  }
+
+  @Test
+  void moreReadingsLetAnElectrodeBeForeseenFromFurtherAway() {
+    assertThat(ResponsePrior.uninformed().unforeseen()).isEqualTo(0.07);
+    assertThat(after(1, FAST).prior().unforeseen()).isCloseTo(0.067, within(0.001));
+    assertThat(after(40, FAST).prior().unforeseen()).isCloseTo(0.0405, within(0.001));
+  }
+
+  /** A pair of exponentials, whose freedom costs it a neper in each reading, stays as likely. */
+  @Test
+  void aKindThatExplainsNearlyAsWellIsNotHeldToBeWorse() {
+    ResponseHistory history = ResponseHistory.empty();
+    int pair = Candidates.FIRST_PAIR + 20;
+    for (int i = 0; i < 10; i++) {
+      List<Double> known = history.prior().levels().get(0).rising();
+      List<Double> weights = new ArrayList<>(Collections.nCopies(Candidates.COUNT, 0.0));
+      double one = known.get(SLOW);
+      double two = known.get(pair) * Math.exp(-1);
+      weights.set(SLOW, one / (one + two));
+      weights.set(pair, two / (one + two));
+      history = history.with(new ResponseSeen(100, true, 60, weights));
+    }
+    assertThat(history.kinds().get(CurveKinds.of(SLOW)).likelihoodNepers()).isZero();
+    assertThat(history.kinds().get(CurveKinds.of(pair)).likelihoodNepers()).isGreaterThan(-3);
+    assertThat(history.kinds().get(CurveKinds.of(Candidates.FIRST_ON_ACTIVITIES)))
+        .extracting(KindTimes::likelihoodNepers)
+        .satisfies(it -> assertThat(it).isLessThan(-30));
   }
 
   @Test
@@ -116,46 +147,50 @@ class ResponseHistoryTest {
     assertThat(history.surpriseNepers()).isZero();
     ResponseHistory odd = history.with(seen(100, true, SLOW));
     assertThat(odd.changes()).isZero();
-    assertThat(odd.surpriseNepers()).isBetween(2.0, 3.0);
-    assertThat(odd.groups().get(0).counts().get(SLOW)).isLessThan(0.2);
+    assertThat(odd.surpriseNepers()).isBetween(2.0, 3.5);
+    assertThat(likeliest(odd.prior().levels().get(0))).isEqualTo(FAST);
     assertThat(odd.with(seen(100, true, FAST)).surpriseNepers()).isLessThan(odd.surpriseNepers());
     ResponseHistory changed = odd.with(seen(100, true, SLOW)).with(seen(100, true, SLOW));
     assertThat(changed.changes()).isEqualTo(1);
     assertThat(changed.readings()).isBetween(1L, 2L);
-    assertThat(changed.groups().get(0).counts().get(FAST)).isZero();
+    assertThat(likeliest(changed.prior().levels().get(0))).isEqualTo(SLOW);
   }
 
-  /** Of a reading that leaves two curves open, the evidence for what was learnt is taken out. */
+  /** What was known before is taken out of the reading that told the change. */
   @Test
   void aChangedElectrodeBeginsWithTheReadingAsIfNothingHadBeenKnown() {
     ResponseHistory known = after(20, FAST);
-    ResponseHistory wary = new ResponseHistory(known.groups(), 4.5, 20, 0);
-    List<Double> prior = known.prior().levels().get(0).rising();
-    double[] uninformed = Candidates.uninformed();
-    double slow = 0.9 * prior.get(SLOW) / uninformed[SLOW];
-    double slower = 0.1 * prior.get(SLOW + 7) / uninformed[SLOW + 7];
-    List<Double> weights = new ArrayList<>(Collections.nCopies(Candidates.COUNT, 0.0));
-    weights.set(SLOW, slow / (slow + slower));
-    weights.set(SLOW + 7, slower / (slow + slower));
-    ResponseHistory changed = wary.with(new ResponseSeen(100, true, 60, weights));
+    ResponseHistory wary = new ResponseHistory(known.kinds(), 100, 100, 4.9, known.readings(), 0);
+    ResponseHistory changed = wary.with(seen(100, true, SLOW));
     assertThat(changed.changes()).isEqualTo(1);
-    assertThat(changed.groups().get(0).counts().get(SLOW)).isCloseTo(0.9, within(1e-4));
-    assertThat(changed.groups().get(0).counts().get(SLOW + 7)).isCloseTo(0.1, within(1e-4));
+    assertThat(changed.readings()).isEqualTo(1);
+    ResponseHistory fresh = ResponseHistory.empty().with(seen(100, true, SLOW));
+    int kind = CurveKinds.of(SLOW);
+    assertThat(changed.kinds().get(kind).mean().get(0))
+        .isCloseTo(fresh.kinds().get(kind).mean().get(0), within(1e-9));
   }
 
   @Test
-  void itIsBoundedWhateverIsRead() {
+  void anElectrodeThatWasReplacedIsANewOne() {
+    ResponseHistory replaced = after(20, FAST).replaced();
+    assertThat(replaced.prior()).isEqualTo(ResponsePrior.uninformed());
+    assertThat(replaced.readings()).isZero();
+    assertThat(replaced.changes()).isZero();
+  }
+
+  @Test
+  void itStaysFiniteAndBoundedWhateverIsRead() {
     Random random = new Random(7);
     ResponseHistory history = ResponseHistory.empty();
     for (int i = 0; i < 400; i++) {
       int curve = random.nextInt(Candidates.COUNT);
       double millivolts = 1e4 * random.nextGaussian();
       history = history.with(seen(millivolts, random.nextBoolean(), curve));
-      assertThat(history.groups()).hasSizeLessThanOrEqualTo(ResponseHistory.MOST_GROUPS);
+      assertThat(history.kinds()).hasSize(CurveKinds.COUNT);
       assertThat(history.surpriseNepers()).isBetween(0.0, 5.0);
+      assertThat(history.prior().levels()).hasSizeLessThanOrEqualTo(12);
     }
-    ResponseHistory steady = after(400, FAST);
-    assertThat(total(steady)).isBetween(40.0, 44.0);
+    assertThat(after(400, FAST).prior().levels()).hasSize(1);
   }
 
   /** As one who writes it down would: by the components of records, down to numbers and lists. */
@@ -163,13 +198,20 @@ class ResponseHistoryTest {
   void itIsMadeOfNumbersInRecordsAndListsAlone() throws ReflectiveOperationException {
     ResponseHistory history = after(3, FAST).with(seen(-200, false, SLOW));
     isWritable(history);
-    List<CurveCounts> groups = new ArrayList<>();
-    for (CurveCounts group : history.groups()) {
-      groups.add(new CurveCounts(group.band(), group.rising(), List.copyOf(group.counts())));
+    List<KindTimes> kinds = new ArrayList<>();
+    for (KindTimes kind : history.kinds()) {
+      kinds.add(
+          new KindTimes(
+              kind.likelihoodNepers(), List.copyOf(kind.mean()), List.copyOf(kind.covariance())));
     }
     ResponseHistory again =
         new ResponseHistory(
-            groups, history.surpriseNepers(), history.readings(), history.changes());
+            kinds,
+            history.lowestMillivolts(),
+            history.highestMillivolts(),
+            history.surpriseNepers(),
+            history.readings(),
+            history.changes());
     assertThat(again).isEqualTo(history).hasSameHashCodeAs(history);
     assertThat(again.prior()).isEqualTo(history.prior());
   }
@@ -191,38 +233,46 @@ class ResponseHistoryTest {
   }
 
   @Test
-  void smoothingKeepsTheSumAndTheKind() {
-    for (int curve = 0; curve < Candidates.COUNT; curve++) {
-      double[] one = new double[Candidates.COUNT];
-      one[curve] = 1;
-      double[] smooth = Neighbours.smooth(one);
-      double inPairs = 0;
-      double all = 0;
-      for (int i = 0; i < smooth.length; i++) {
-        all += smooth[i];
-        inPairs += i >= Candidates.FIRST_PAIR ? smooth[i] : 0;
-      }
-      assertThat(all).isCloseTo(1, within(1e-12));
-      assertThat(inPairs).isCloseTo(curve >= Candidates.FIRST_PAIR ? 1 : 0, within(1e-12));
-      assertThat(smooth[curve]).isPositive();
+  void everyCurveIsOfAKindAndEveryKindHasARow() {
+    double uninformed = 0;
+    for (int kind = 0; kind < CurveKinds.COUNT; kind++) {
+      uninformed += CurveKinds.uninformed(kind);
+      assertThat(CurveKinds.variance(kind)).isPositive();
+      assertThat(CurveKinds.roundingVariance(kind)).isPositive();
     }
+    assertThat(CurveKinds.COUNT).isEqualTo(18);
+    assertThat(uninformed).isCloseTo(1, within(1e-12));
+    assertThat(CurveKinds.lnSeconds(FAST)).isCloseTo(Math.log(8), within(1e-9));
+    assertThat(CurveKinds.lnSeconds(Candidates.FIRST_ON_ACTIVITIES + SLOW))
+        .isCloseTo(Math.log(128), within(1e-9));
+    Pairs pairs = new Pairs();
+    for (int pair = 0; pair < Pairs.COUNT; pair++) {
+      assertThat(CurveKinds.lnSeconds(Candidates.FIRST_PAIR + pair))
+          .isCloseTo(pairs.slow(pair) * Math.log(2) / 7, within(1e-9));
+    }
+    assertThat(CurveKinds.of(Candidates.COUNT - 1)).isEqualTo(CurveKinds.COUNT - 1);
   }
 
   @Test
   void whatCannotBeAHistoryIsRefused() {
     List<Double> none = Collections.nCopies(Candidates.COUNT, 0.0);
-    CurveCounts group = new CurveCounts(1, true, none);
-    assertThatThrownBy(() -> new ResponseHistory(List.of(group, group), 0, 0, 0))
-        .hasMessageContaining("one a direction and band");
-    assertThatThrownBy(() -> new ResponseHistory(List.of(), Double.NaN, 0, 0))
+    List<KindTimes> kinds = after(1, FAST).kinds();
+    assertThatThrownBy(() -> new ResponseHistory(List.of(), 0, 0, 0, 1, 0))
+        .hasMessageContaining("18 kinds");
+    assertThatThrownBy(() -> new ResponseHistory(kinds, 0, 0, 0, 0, 0))
+        .hasMessageContaining("not of 18");
+    assertThatThrownBy(() -> new ResponseHistory(kinds, 1, 0, 0, 1, 0))
+        .hasMessageContaining("from the lowest to the highest");
+    assertThatThrownBy(() -> new ResponseHistory(List.of(), 0, 0, Double.NaN, 0, 0))
         .hasMessageContaining("surprise");
-    assertThatThrownBy(() -> new ResponseHistory(List.of(), 0, -1, 0))
+    assertThatThrownBy(() -> new ResponseHistory(kinds, 0, 0, 0, 1, -1))
         .hasMessageContaining("counted from 0");
-    assertThatThrownBy(() -> new CurveCounts(1, true, List.of(1.0)))
-        .hasMessageContaining("counts are of 520 response curves, not 1");
-    assertThatThrownBy(() -> new CurveCounts(101, true, none)).hasMessageContaining("101");
-    assertThatThrownBy(() -> new CurveCounts(1, true, Collections.nCopies(520, -1.0)))
-        .hasMessageContaining("-1.0");
+    List<Double> mean = kinds.get(0).mean();
+    List<Double> covariance = kinds.get(0).covariance();
+    assertThatThrownBy(() -> new KindTimes(0, mean, mean)).hasMessageContaining("6 of a");
+    assertThatThrownBy(() -> new KindTimes(1, mean, covariance)).hasMessageContaining("1.0");
+    assertThatThrownBy(() -> new KindTimes(0, List.of(1.0, Double.NaN, 0.0), covariance))
+        .hasMessageContaining("NaN");
     ResponseSeen nowhere = new ResponseSeen(Double.NaN, true, 60, none);
     assertThatThrownBy(() -> ResponseHistory.empty().with(nowhere))
         .isInstanceOf(IllegalArgumentException.class);
