@@ -63,9 +63,9 @@ public final class Replay implements Output {
     try (RecordingReader rows =
         RecordingReader.open(
             recording,
-            problem ->
+            line ->
                 complaints.accept(
-                    "%s line %d: %s".formatted(recording, problem.line(), problem.reason())))) {
+                    "%s line %d: %s".formatted(recording, line.line(), line.reason())))) {
       boolean begun = false;
       while (rows.hasNext()) {
         ProbeReading row = rows.next();

@@ -1,0 +1,79 @@
+package org.restpoint.adapters.recording;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.restpoint.adapters.recording.TextForm.DecimalMark;
+import org.restpoint.adapters.recording.TextForm.Delimiter;
+
+/**
+ * How a recording is written. A file whose header is {@code time,probe,millivolts,celsius} is read
+ * as {@link #NATIVE}, whatever layout is given. Refuses, with an {@link IllegalArgumentException},
+ * headings where there is no header, and decimal commas between commas where there is no header:
+ * nobody could tell {@code 12,5} from two values.
+ *
+ * @param text how its text is written
+ * @param header whether its first row says what the columns are
+ * @param columns what stands where
+ * @param time how its times are written
+ * @param missing texts that stand for no value, such as {@code NaN} and {@code -9999}; an empty
+ *     value is none in any case
+ */
+public record RecordingLayout(
+    TextForm text, boolean header, RecordingColumns columns, TimeForm time, Set<String> missing) {
+
+  /** The header of the native form, which the service itself writes. */
+  static final List<String> NATIVE_HEADER = List.of("time", "probe", "millivolts", "celsius");
+
+  /** The native form: CSV in UTF-8 with the header {@code time,probe,millivolts,celsius}. */
+  public static final RecordingLayout NATIVE =
+      new RecordingLayout(
+          TextForm.NATIVE,
+          true,
+          new RecordingColumns(
+              Optional.empty(),
+              Optional.of(new Column.Headed("time")),
+              Optional.of(new Column.Headed("probe")),
+              Optional.of(new Column.Headed("millivolts")),
+              Optional.of(new Column.Headed("celsius"))),
+          new TimeForm.Native(),
+          Set.of());
+
+  public RecordingLayout {
+    missing = Set.copyOf(missing);
+    if (!header) {
+      if (columns.byRole().values().stream().anyMatch(Column.Headed.class::isInstance)) {
+        throw new IllegalArgumentException("without a header columns are told by their numbers");
+      }
+      if (text.delimiter() == Delimiter.COMMA && text.decimalMark() == DecimalMark.COMMA) {
+        throw new IllegalArgumentException(
+            "without a header a comma is either the delimiter or the decimal mark");
+      }
+    }
+  }
+
+  /** Whether it is the native form, with or without its times. */
+  boolean isNative() {
+    return time instanceof TimeForm.Native;
+  }
+
+  /** Whether rows of several probes stand in one file. */
+  boolean hasProbes() {
+    return columns.probe().isPresent();
+  }
+
+  /** The same with other letters. */
+  RecordingLayout in(Encoding encoding) {
+    return new RecordingLayout(
+        new TextForm(text.delimiter(), text.decimalMark(), encoding, text.comment()),
+        header,
+        columns,
+        time,
+        missing);
+  }
+
+  /** The same whose times are not read. */
+  RecordingLayout withoutTime() {
+    return new RecordingLayout(text, header, columns.withoutTime(), time, missing);
+  }
+}
