@@ -63,4 +63,10 @@ public enum Encoding {
         },
         0);
   }
+
+  /** Whether these few bytes may be the beginning of a byte order mark. */
+  static boolean mayBeginMark(byte[] head) {
+    String begin = new String(head, StandardCharsets.ISO_8859_1);
+    return MARKS.stream().anyMatch(mark -> mark.bytes().startsWith(begin));
+  }
 }

@@ -160,7 +160,7 @@ public final class RecordingLink implements Link {
   }
 
   private void skip(SkippedLine line) {
-    if (line.skip().isRow()) {
+    if (line.skip().isRejected()) {
       delivery.rejected();
     }
     skips.accept(line);

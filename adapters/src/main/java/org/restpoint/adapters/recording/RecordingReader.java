@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -45,7 +44,7 @@ public final class RecordingReader implements Iterator<ProbeReading>, AutoClosea
   private RecordingReader(Path file, RecordingText.Opened opened, Consumer<SkippedLine> skipped) {
     RecordingLayout layout = opened.layout();
     this.file = file;
-    this.rows = new RecordingRows(layout, Instant.EPOCH);
+    this.rows = new RecordingRows(layout, null);
     this.iterator = RecordingText.parser(layout.text()).build(rows, opened.text()).iterator();
     this.skipped = skipped;
     this.order = layout.isNative() || !layout.hasProbes() ? null : new InTimeOrder();
@@ -152,7 +151,7 @@ public final class RecordingReader implements Iterator<ProbeReading>, AutoClosea
   }
 
   private void skip(SkippedLine line) {
-    rejected += line.skip().isRow() ? 1 : 0;
+    rejected += line.skip().isRejected() ? 1 : 0;
     skipped.accept(line);
   }
 

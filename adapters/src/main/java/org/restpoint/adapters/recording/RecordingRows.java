@@ -44,12 +44,13 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
   private Skip skip = Skip.TIME;
   private String reason = NONE;
 
-  RecordingRows(RecordingLayout layout, Instant zero) {
+  /** Rows of a file; seconds from zero are counted from 1970. */
+  RecordingRows(RecordingLayout layout, @Nullable NearClock near) {
     this.layout = layout;
-    this.time = TimeText.of(layout.time(), layout.text().decimalMark(), zero);
+    this.time = TimeText.of(layout.time(), layout.text().decimalMark(), Instant.EPOCH);
     this.decimal = new DecimalField(layout.text().decimalMark().character());
     this.missing = layout.missing().toArray(String[]::new);
-    this.order = new RowClock(layout);
+    this.order = new RowClock(layout, near);
     this.header = layout.header() ? new ArrayList<>() : null;
     this.columns =
         layout.header()

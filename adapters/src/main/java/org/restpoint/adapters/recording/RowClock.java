@@ -14,16 +14,25 @@ final class RowClock {
   /** Far more than stand in one file, so that a file of garbage does not fill the memory. */
   private static final int MOST_PROBES = 1_000;
 
+  /** Before any time, with room to go back a span from there. */
+  private static final long BEFORE_ALL = Long.MIN_VALUE / 2;
+
   private final boolean oneForAll;
+  private final @Nullable NearClock near;
   private final Map<String, Latest> probes = new HashMap<>();
   private Latest latest = new Latest();
   private TimeField.@Nullable Form form;
   private TimeField.@Nullable Form offeredForm;
+  private long latestOfAll = BEFORE_ALL;
   private long millis;
   private Skip skip = Skip.TIME_BACK;
   private String fault = "";
 
-  RowClock(RecordingLayout layout) {
+  /**
+   * @param near what times are held against besides; null for a file of old
+   */
+  RowClock(RecordingLayout layout, @Nullable NearClock near) {
+    this.near = near;
     this.oneForAll = layout.isNative() || !layout.hasProbes();
   }
 
@@ -43,7 +52,31 @@ final class RowClock {
       }
       latest = own;
     }
-    millis = time.epochMillis() < latest.millis ? time.laterMillis() : time.epochMillis();
+    millis = time.epochMillis();
+    if (cannotBe(millis)) {
+      millis = time.laterMillis();
+    }
+    return isNew() && goesOn();
+  }
+
+  /** Whether a time is behind the probe's rows, too far behind the others' or off the clock. */
+  private boolean cannotBe(long earlier) {
+    return earlier < latest.millis
+        || earlier < latestOfAll - InTimeOrder.SPAN_MILLIS
+        || (near != null && !near.isNear(earlier));
+  }
+
+  private boolean isNew() {
+    if (near == null) {
+      return true;
+    }
+    if (near.wasRead(millis)) {
+      return refuse(Skip.READ_BEFORE, "the row was read before");
+    }
+    return near.isNear(millis) || refuse(Skip.TIME_OFF, near.off(millis));
+  }
+
+  private boolean goesOn() {
     return millis >= latest.millis
         || refuse(
             Skip.TIME_BACK,
@@ -76,6 +109,7 @@ final class RowClock {
   /** The row that fits is a reading. */
   void accepted() {
     latest.millis = millis;
+    latestOfAll = Math.max(latestOfAll, millis);
     form = offeredForm;
   }
 

@@ -22,6 +22,8 @@ public enum Skip {
   ENDLESS("no end of a value or a row"),
   /** Its numbers are none of an electrode or a thermometer. */
   BEYOND("a value that cannot be"),
+  /** It was read before the file was written anew: counted then. */
+  READ_BEFORE("a row that was read before"),
   /** It is the header once more: no row. */
   HEADER_AGAIN("the header again"),
   /** It is a comment: no row. */
@@ -38,8 +40,8 @@ public enum Skip {
     return words;
   }
 
-  /** Whether it is a row that was rejected, rather than a line that never was a row. */
-  public boolean isRow() {
-    return this != HEADER_AGAIN && this != COMMENT;
+  /** Whether it is a row that was rejected, rather than no row or one that was counted before. */
+  public boolean isRejected() {
+    return this != READ_BEFORE && this != HEADER_AGAIN && this != COMMENT;
   }
 }

@@ -32,7 +32,7 @@ public final class SkipReport implements Consumer<SkippedLine> {
   @Override
   public void accept(SkippedLine line) {
     lines.computeIfAbsent(line.skip(), any -> new Lines()).add(line.line());
-    if (line.skip().isRow() && tellings < most) {
+    if (line.skip().isRejected() && tellings < most) {
       tellings++;
       told.accept(line);
     }

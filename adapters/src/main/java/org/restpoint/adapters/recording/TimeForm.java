@@ -32,8 +32,8 @@ public sealed interface TimeForm {
    * and time, and one without an offset where no zone is given.
    *
    * <p>A local time that comes twice when daylight saving ends is the first one, unless it would
-   * then go back behind a row of its probe before it: then it is the second. One that daylight
-   * saving passes over is not a time.
+   * then go back behind a row of its probe before it, or by more than 10 s behind one of another
+   * probe: then it is the second. One that daylight saving passes over is not a time.
    *
    * @param pattern the pattern
    * @param zone where the clock stood; of no consequence where the pattern has an offset
