@@ -77,8 +77,8 @@ final class StationAccount {
     if (link instanceof LinkSettings.Serial serial) {
       return "serial port %s, %d baud, %s, lines like %s"
           .formatted(
-              serial.port(),
-              serial.baud(),
+              serial.port().name(),
+              serial.port().baud(),
               serial.poll().isPresent()
                   ? "asked every " + Words.span(serial.pollEvery())
                   : "sends by itself",

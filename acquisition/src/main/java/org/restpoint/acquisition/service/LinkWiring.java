@@ -39,9 +39,9 @@ final class LinkWiring {
     if (settings instanceof LinkSettings.Serial serial) {
       return new SerialLink(
           new SerialSettings(
-              serial.port(),
-              serial.baud(),
+              DeviceWiring.port(serial.port()),
               serial.line(),
+              DeviceWiring.meaning(serial.numbers()),
               serial.poll(),
               serial.pollEvery(),
               serial.noDataAfter()),

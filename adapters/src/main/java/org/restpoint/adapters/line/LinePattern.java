@@ -4,93 +4,93 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.restpoint.adapters.quantity.Meaning;
+import org.restpoint.adapters.quantity.Parsed;
+import org.restpoint.adapters.quantity.PotentialScale;
+import org.restpoint.adapters.quantity.TemperatureScale;
 import org.restpoint.adapters.text.DecimalNumber;
+import org.restpoint.adapters.text.Excerpt;
 
 /**
- * Reads a line by a pattern with the named group {@code millivolts}, {@code celsius}, or both. The
- * whole line must match, as it stands or without the white space around it.
- *
- * <ul>
- *   <li>A pattern with {@code millivolts} gives potentials; its {@code celsius} may take no part in
- *       a match, and the reading then has no temperature.
- *   <li>A pattern with {@code celsius} alone is a thermometer's.
- * </ul>
+ * Reads a line by a pattern whose named groups are the numbers of a {@link Meaning}, such as {@code
+ * millivolts} and {@code celsius}. The whole line must match, as it stands or without the white
+ * space around it. A group that takes no part in a match is a number that did not come.
  *
  * <p>A matching that takes more than {@link StepBudget#MOST_STEPS} looks at characters is given up
  * and the line rejected: a pattern with nested repetitions must not hold up the readings.
  */
 public final class LinePattern {
 
-  /**
-   * The largest potential believed, in mV either way: five times the ±2 V that the input of an
-   * electrode meter spans at most, so it only catches what was never a potential.
-   */
-  public static final double MOST_MILLIVOLTS = 10_000;
-
-  /** The lowest temperature believed, in °C: below it no sample is liquid. */
-  public static final double LEAST_CELSIUS = -30;
-
-  /** The highest temperature believed, in °C: above it no electrode is used. */
-  public static final double MOST_CELSIUS = 130;
-
-  private static final BelievedRange MILLIVOLTS =
-      new BelievedRange("millivolts", "mV", -MOST_MILLIVOLTS, MOST_MILLIVOLTS);
-  private static final BelievedRange CELSIUS =
-      new BelievedRange("celsius", "Cel", LEAST_CELSIUS, MOST_CELSIUS);
-
   private final Pattern pattern;
-  private final boolean hasMillivolts;
-  private final boolean hasCelsius;
+  private final Meaning meaning;
+  private final Optional<String> potential;
+  private final Optional<String> temperature;
 
   /**
-   * @throws IllegalArgumentException when the pattern has neither a group named {@code millivolts}
-   *     nor one named {@code celsius}
+   * @throws IllegalArgumentException when the pattern lacks a group that the meaning names
    */
-  public LinePattern(Pattern pattern) {
+  public LinePattern(Pattern pattern, Meaning meaning) {
     this.pattern = pattern;
-    this.hasMillivolts = hasGroup(pattern, MILLIVOLTS.group());
-    this.hasCelsius = hasGroup(pattern, CELSIUS.group());
-    if (!hasMillivolts && !hasCelsius) {
+    this.meaning = meaning;
+    this.potential = meaning.potential().map(PotentialScale::name);
+    this.temperature = meaning.temperature().map(TemperatureScale::name);
+    potential.ifPresent(this::requireGroup);
+    temperature.ifPresent(this::requireGroup);
+  }
+
+  private void requireGroup(String name) {
+    if (!hasGroup(pattern, name)) {
       throw new IllegalArgumentException(
-          ("the pattern '%s' has no group named millivolts or celsius:"
-                  + " write (?<millivolts>...) or (?<celsius>...) around the number")
-              .formatted(pattern.pattern()));
+          "the pattern '%s' has no group named %s: write (?<%s>...) around the number"
+              .formatted(pattern.pattern(), name, name));
     }
   }
 
   /** Reads one line without its terminator. */
-  public ParsedLine parse(String line) {
+  public Parsed parse(String line) {
     try {
       Matcher matcher = pattern.matcher(new StepBudget(line));
       if (!matcher.matches()) {
         matcher = pattern.matcher(new StepBudget(line.strip()));
         if (!matcher.matches()) {
-          return new ParsedLine.Rejected("it does not match the pattern");
+          return new Parsed.Rejected("it does not match the pattern");
         }
       }
-      return values(
-          hasMillivolts ? Optional.ofNullable(matcher.group(MILLIVOLTS.group())) : Optional.empty(),
-          hasCelsius ? Optional.ofNullable(matcher.group(CELSIUS.group())) : Optional.empty());
+      return meaning.parsed(number(matcher, potential), number(matcher, temperature));
     } catch (StepBudget.Spent | StackOverflowError e) {
-      return new ParsedLine.Rejected("the pattern takes too long to match it");
+      return new Parsed.Rejected("the pattern takes too long to match it");
+    } catch (NotANumber e) {
+      return new Parsed.Rejected(String.valueOf(e.getMessage()));
     }
   }
 
-  private ParsedLine values(Optional<String> millivolts, Optional<String> celsius) {
-    if ((hasMillivolts ? millivolts : celsius).isEmpty()) {
-      return new ParsedLine.Rejected(
-          "the group %s took no part in the match"
-              .formatted((hasMillivolts ? MILLIVOLTS : CELSIUS).group()));
+  private static OptionalDouble number(Matcher matcher, Optional<String> group) throws NotANumber {
+    String text = group.map(matcher::group).orElse(null);
+    if (group.isEmpty() || text == null) {
+      return OptionalDouble.empty();
     }
-    return millivolts
-        .flatMap(MILLIVOLTS::fault)
-        .or(() -> celsius.flatMap(CELSIUS::fault))
-        .<ParsedLine>map(ParsedLine.Rejected::new)
-        .orElseGet(() -> new ParsedLine.Values(number(millivolts), number(celsius)));
+    OptionalDouble number = DecimalNumber.in(text);
+    if (number.isEmpty()) {
+      throw new NotANumber(group.get(), text);
+    }
+    return number;
   }
 
-  private static OptionalDouble number(Optional<String> text) {
-    return text.map(DecimalNumber::in).orElseGet(OptionalDouble::empty);
+  /** A group holds something else than a number. Carries no stack trace: it is an answer. */
+  private static final class NotANumber extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    NotANumber(String group, String text) {
+      super(
+          "%s is \"%s\", which is not a number%s"
+              .formatted(
+                  group,
+                  Excerpt.of(text),
+                  text.indexOf(',') >= 0 ? ": a decimal point is expected" : ""),
+          null,
+          false,
+          false);
+    }
   }
 
   /** With an empty alternative in front the pattern matches nothing, and knows its groups. */

@@ -3,9 +3,10 @@ package org.restpoint.adapters.serial;
 import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.restpoint.adapters.serial.PortSettings.StopBits;
+import org.restpoint.adapters.wire.Wire;
 
 /**
  * An open serial port.
@@ -13,16 +14,14 @@ import java.nio.file.Path;
  * <p>jSerialComm's own word on whether a port is open stays true after an unplug and is not used; a
  * port is gone when reading or writing says so.
  */
-final class SerialDevice implements AutoCloseable {
+final class SerialDevice implements Wire {
 
   /** How long a read waits for a first byte; the driver counts in tenths of a second. */
   static final int READ_TIMEOUT_MILLIS = 100;
 
-  private static final int READ_BYTES = 1024;
   private static final String DEVICES = "/dev";
 
   private final SerialPort port;
-  private final byte[] buffer = new byte[READ_BYTES];
 
   private SerialDevice(SerialPort port) {
     this.port = port;
@@ -41,11 +40,11 @@ final class SerialDevice implements AutoCloseable {
   /**
    * Opens a port for this process alone.
    *
-   * @param name the device's path, or its bare name under {@code /dev}
+   * @param settings which port and how
    * @param nativeFolder the private folder of the native library
    */
-  static Attempt open(String name, int baud, Path nativeFolder) {
-    Path path = path(name);
+  static Attempt open(PortSettings settings, Path nativeFolder) {
+    Path path = path(settings.port());
     if (!Files.exists(path)) {
       return new Attempt.Refused(new PortFailure.Absent());
     }
@@ -54,7 +53,7 @@ final class SerialDevice implements AutoCloseable {
       // A path that vanished since would make jSerialComm fall back on a name under /dev, which can
       // be another device: it is given the real path, or none.
       String realPath = path.toRealPath().toString();
-      return SerialLibrary.alone(() -> open(realPath, baud));
+      return SerialLibrary.alone(() -> open(realPath, settings));
     } catch (IOException e) {
       return new Attempt.Refused(
           Files.exists(path)
@@ -65,7 +64,7 @@ final class SerialDevice implements AutoCloseable {
     }
   }
 
-  private static Attempt open(String realPath, int baud) {
+  private static Attempt open(String realPath, PortSettings settings) {
     SerialPort port;
     try {
       port = SerialPort.getCommPort(realPath);
@@ -75,8 +74,13 @@ final class SerialDevice implements AutoCloseable {
     if (!port.getSystemPortPath().equals(realPath)) {
       return new Attempt.Refused(new PortFailure.Absent());
     }
-    port.setComPortParameters(baud, 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
-    port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+    port.setComPortParameters(
+        settings.baud(),
+        settings.dataBits(),
+        settings.stopBits() == StopBits.TWO ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT,
+        parity(settings.parity()));
+    port.setFlowControl(flowControl(settings.handshake()));
+    raise(port, settings);
     port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_TIMEOUT_MILLIS, 0);
     if (!port.openPort(0)) {
       return new Attempt.Refused(PortFailure.of(port.getLastErrorCode(), Path.of(realPath)));
@@ -86,38 +90,61 @@ final class SerialDevice implements AutoCloseable {
     return new Attempt.Opened(new SerialDevice(port));
   }
 
+  private static int parity(PortSettings.Parity parity) {
+    return switch (parity) {
+      case NONE -> SerialPort.NO_PARITY;
+      case EVEN -> SerialPort.EVEN_PARITY;
+      case ODD -> SerialPort.ODD_PARITY;
+      case MARK -> SerialPort.MARK_PARITY;
+      case SPACE -> SerialPort.SPACE_PARITY;
+    };
+  }
+
+  private static int flowControl(PortSettings.Handshake handshake) {
+    return switch (handshake) {
+      case NONE -> SerialPort.FLOW_CONTROL_DISABLED;
+      case REQUEST_TO_SEND ->
+          SerialPort.FLOW_CONTROL_RTS_ENABLED | SerialPort.FLOW_CONTROL_CTS_ENABLED;
+      case XON_XOFF ->
+          SerialPort.FLOW_CONTROL_XONXOFF_IN_ENABLED | SerialPort.FLOW_CONTROL_XONXOFF_OUT_ENABLED;
+    };
+  }
+
+  /** Before the port is open this says how the lines stand as it opens. */
+  private static void raise(SerialPort port, PortSettings settings) {
+    if (settings.dtr()) {
+      port.setDTR();
+    } else {
+      port.clearDTR();
+    }
+    if (settings.rts()) {
+      port.setRTS();
+    } else {
+      port.clearRTS();
+    }
+  }
+
   /** The path of a device named in full or by its bare name. */
   static Path path(String name) {
     Path path = Path.of(name);
     return path.getNameCount() == 1 && !path.isAbsolute() ? Path.of(DEVICES).resolve(path) : path;
   }
 
-  /**
-   * Waits up to {@link #READ_TIMEOUT_MILLIS} for bytes.
-   *
-   * @return how many came, from the first of {@link #bytes()}; 0 when none came in time; below zero
-   *     when the device is gone
-   */
-  int read() {
-    return port.readBytes(buffer, buffer.length);
+  @Override
+  public int read(byte[] into) {
+    return port.readBytes(into, into.length);
   }
 
-  /** Where {@link #read()} puts what came. */
-  byte[] bytes() {
-    return buffer;
-  }
-
-  /**
-   * Sends text, one byte a character.
-   *
-   * @return false when the device is gone
-   */
-  boolean write(String text) {
-    byte[] bytes = text.getBytes(StandardCharsets.ISO_8859_1);
+  @Override
+  public boolean write(byte[] bytes) {
     return port.writeBytes(bytes, bytes.length) >= 0;
   }
 
-  /** Closes the port; a read or write under way in another thread returns. */
+  @Override
+  public void discardInput() {
+    port.flushIOBuffers();
+  }
+
   @Override
   public void close() {
     port.closePort();

@@ -68,16 +68,16 @@ public final class SerialLink implements Link {
     this.settings = settings;
     this.nativeFolder = nativeFolder;
     this.listener = listener;
-    this.delivery = new Delivery("serial port " + settings.port(), listener, nanos);
+    this.delivery = new Delivery("serial port " + settings.port().port(), listener, nanos);
     this.notices = new SerialNotices(settings, listener::trouble);
     this.surroundings =
         new SerialSession.Surroundings(settings, clock, nanos, listener, delivery, notices, state);
-    this.thread = new LinkThread("serial port " + settings.port(), state, this::run);
+    this.thread = new LinkThread("serial port " + settings.port().port(), state, this::run);
   }
 
   @Override
   public void start() {
-    state.start("serial port " + settings.port());
+    state.start("serial port " + settings.port().port());
     thread.start();
   }
 
@@ -115,10 +115,9 @@ public final class SerialLink implements Link {
 
   /** One attempt, and all reading that follows; true when the port could be read at all. */
   private boolean openAndRead() {
-    SerialDevice.Attempt attempt =
-        SerialDevice.open(settings.port(), settings.baud(), nativeFolder);
+    SerialDevice.Attempt attempt = SerialDevice.open(settings.port(), nativeFolder);
     if (attempt instanceof SerialDevice.Attempt.Refused refused) {
-      LinkTrouble trouble = refused.failure().trouble(settings.port());
+      LinkTrouble trouble = refused.failure().trouble(settings.port().port());
       state.become(Condition.LOST, trouble);
       openings.refused(refused.failure()).ifPresent(told -> listener.trouble(trouble));
     } else if (attempt instanceof SerialDevice.Attempt.Opened opened) {

@@ -48,11 +48,11 @@ final class SerialNotices {
           "line-rejected",
           count == 1
               ? "serial port %s sent a line that is not a reading: %s"
-                  .formatted(settings.port(), latestRejection)
+                  .formatted(settings.port().port(), latestRejection)
               : "serial port %s sent %d more lines that are not a reading, the latest: %s"
-                  .formatted(settings.port(), count, latestRejection),
+                  .formatted(settings.port().port(), count, latestRejection),
           "Compare it with the key line of the station file; odd characters mean a wrong speed (here: %d baud)"
-              .formatted(settings.baud()));
+              .formatted(settings.port().baud()));
     }
   }
 
@@ -62,24 +62,24 @@ final class SerialNotices {
           "line-too-long",
           count == 1
               ? "serial port %s sent a line longer than %d bytes"
-                  .formatted(settings.port(), LineFraming.LONGEST_LINE_BYTES)
+                  .formatted(settings.port().port(), LineFraming.LONGEST_LINE_BYTES)
               : "serial port %s sent %d more lines longer than %d bytes"
-                  .formatted(settings.port(), count, LineFraming.LONGEST_LINE_BYTES),
+                  .formatted(settings.port().port(), count, LineFraming.LONGEST_LINE_BYTES),
           "Check the speed (here: %d baud) and that the meter ends its lines with CR or LF"
-              .formatted(settings.baud()));
+              .formatted(settings.port().baud()));
     }
   }
 
   LinkTrouble lost() {
     return new LinkTrouble(
         "port-lost",
-        "serial port %s was lost while it was read".formatted(settings.port()),
+        "serial port %s was lost while it was read".formatted(settings.port().port()),
         "Plug the meter in again; reading goes on by itself");
   }
 
   LinkTrouble back() {
     return new LinkTrouble(
-        "port-back", "serial port %s is there and open".formatted(settings.port()), "");
+        "port-back", "serial port %s is there and open".formatted(settings.port().port()), "");
   }
 
   /**
@@ -91,22 +91,22 @@ final class SerialNotices {
         ? new LinkTrouble(
             "no-data",
             "serial port %s has sent bytes but no end of a line for %s"
-                .formatted(settings.port(), span),
+                .formatted(settings.port().port(), span),
             "Check the speed (here: %d baud) and that the meter ends its lines with CR or LF"
-                .formatted(settings.baud()))
+                .formatted(settings.port().baud()))
         : new LinkTrouble(
             "no-data",
-            "serial port %s has sent nothing for %s".formatted(settings.port(), span),
+            "serial port %s has sent nothing for %s".formatted(settings.port().port(), span),
             settings.poll().isPresent()
                 ? "Check that the meter is on, the cable, the speed (here: %d baud) and the poll (here: \"%s\")"
-                    .formatted(settings.baud(), Excerpt.of(settings.poll().get()))
+                    .formatted(settings.port().baud(), Excerpt.of(settings.poll().get()))
                 : "Check that the meter is on and set to send, the cable, and the speed (here: %d baud)"
-                    .formatted(settings.baud()));
+                    .formatted(settings.port().baud()));
   }
 
   LinkTrouble dataBack() {
     return new LinkTrouble(
-        "data-back", "serial port %s sends again".formatted(settings.port()), "");
+        "data-back", "serial port %s sends again".formatted(settings.port().port()), "");
   }
 
   private void tell(String code, String text, String remedy) {

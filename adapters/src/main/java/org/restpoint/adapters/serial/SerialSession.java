@@ -1,20 +1,23 @@
 package org.restpoint.adapters.serial;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.restpoint.adapters.line.LineFraming;
 import org.restpoint.adapters.line.LinePattern;
-import org.restpoint.adapters.line.ParsedLine;
 import org.restpoint.adapters.link.Delivery;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.link.LinkState;
 import org.restpoint.adapters.link.LinkTrouble;
+import org.restpoint.adapters.quantity.Parsed;
 
 /** One time that a port is open: asks, reads lines, and watches for silence. */
 final class SerialSession implements LineFraming.Lines {
+
+  private static final int READ_BYTES = 1024;
 
   /** What outlives a session. */
   record Surroundings(
@@ -30,6 +33,7 @@ final class SerialSession implements LineFraming.Lines {
   private final Surroundings around;
   private final LinePattern pattern;
   private final LineFraming framing = new LineFraming();
+  private final byte[] bytes = new byte[READ_BYTES];
   private boolean joined;
   private boolean silent;
   private long arrivalNanos;
@@ -38,7 +42,7 @@ final class SerialSession implements LineFraming.Lines {
   SerialSession(SerialDevice device, Surroundings around) {
     this.device = device;
     this.around = around;
-    this.pattern = new LinePattern(around.settings().line());
+    this.pattern = new LinePattern(around.settings().line(), around.settings().meaning());
     this.arrivalNanos = around.nanos().getAsLong();
     framing.skipToTerminator();
   }
@@ -52,12 +56,12 @@ final class SerialSession implements LineFraming.Lines {
     if (joined && !poll()) {
       return false;
     }
-    int count = device.read();
+    int count = device.read(bytes);
     if (count < 0) {
       return false;
     }
     if (count > 0) {
-      framing.accept(device.bytes(), count, this);
+      framing.accept(bytes, count, this);
     }
     if (!joined) {
       join(count == 0);
@@ -91,7 +95,7 @@ final class SerialSession implements LineFraming.Lines {
     // An ask that was missed is not made up for.
     long every = around.settings().pollEvery().toNanos();
     nextPollNanos += every * ((now - nextPollNanos) / every + 1);
-    return device.write(poll.get());
+    return device.write(poll.get().getBytes(StandardCharsets.ISO_8859_1));
   }
 
   private void watch() {
@@ -106,10 +110,10 @@ final class SerialSession implements LineFraming.Lines {
   @Override
   public void line(String line) {
     Instant time = arrived();
-    ParsedLine parsed = pattern.parse(line);
-    if (parsed instanceof ParsedLine.Values values) {
+    Parsed parsed = pattern.parse(line);
+    if (parsed instanceof Parsed.Values values) {
       around.delivery().reading(values.at(time));
-    } else if (parsed instanceof ParsedLine.Rejected rejected) {
+    } else if (parsed instanceof Parsed.Rejected rejected) {
       around.delivery().rejected();
       around.notices().rejected(line, rejected.reason(), now());
     }

@@ -10,8 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.restpoint.adapters.line.ParsedLine.Rejected;
-import org.restpoint.adapters.line.ParsedLine.Values;
+import org.restpoint.adapters.quantity.Meanings;
+import org.restpoint.adapters.quantity.Parsed.Rejected;
+import org.restpoint.adapters.quantity.Parsed.Values;
 import org.restpoint.stability.reading.Reading;
 
 class LinePatternTest {
@@ -20,7 +21,7 @@ class LinePatternTest {
   private static final LinePattern BARE = of("(?<millivolts>.+)");
 
   private static LinePattern of(String regex) {
-    return new LinePattern(Pattern.compile(regex));
+    return new LinePattern(Pattern.compile(regex), Meanings.of(regex));
   }
 
   private static Values potential(double millivolts) {
@@ -59,7 +60,7 @@ class LinePatternTest {
         "-        | millivolts is \"-\", which is not a number",
         "12,3     | millivolts is \"12,3\", which is not a number: a decimal point is expected",
         "10000.1  | 10000.1 mV is outside -10000 to 10000 mV",
-        "-1e400   | -1e400 mV is outside -10000 to 10000 mV",
+        "-1e400   | -Infinity mV is outside -10000 to 10000 mV",
       })
   void whatIsNoBelievablePotentialIsRejected(String text, String reason) {
     assertThat(BARE.parse(text)).isEqualTo(new Rejected(reason));
@@ -84,7 +85,7 @@ class LinePatternTest {
   @Test
   void aMatchWithoutThePotentialIsRejected() {
     assertThat(of("status|(?<millivolts>\\d+)").parse("status"))
-        .isEqualTo(new Rejected("the group millivolts took no part in the match"));
+        .isEqualTo(new Rejected("there is no millivolts"));
   }
 
   @Test
@@ -94,25 +95,27 @@ class LinePatternTest {
         .isEqualTo(new Values(OptionalDouble.empty(), OptionalDouble.of(-1.25)));
     assertThat(thermometer.parse("T=130.5 C"))
         .isEqualTo(new Rejected("130.5 Cel is outside -30 to 130 Cel"));
-    assertThat(thermometer.parse("busy"))
-        .isEqualTo(new Rejected("the group celsius took no part in the match"));
+    assertThat(thermometer.parse("busy")).isEqualTo(new Rejected("there is no celsius"));
   }
 
   @Test
   void anElectrodesTemperatureAloneIsNoReading() {
     assertThat(of("(?<millivolts>\\d+)|T=(?<celsius>\\d+)").parse("T=25"))
-        .isEqualTo(new Rejected("the group millivolts took no part in the match"));
+        .isEqualTo(new Rejected("there is no millivolts"));
   }
 
   @Test
   void aPatternWithNeitherGroupIsRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> of("E=(?<mv>.*) mV"))
+        .isThrownBy(() -> new LinePattern(Pattern.compile("E=(?<mv>.*) mV"), Meanings.MILLIVOLTS))
         .withMessage(
-            "the pattern 'E=(?<mv>.*) mV' has no group named millivolts or celsius:"
-                + " write (?<millivolts>...) or (?<celsius>...) around the number");
+            "the pattern 'E=(?<mv>.*) mV' has no group named millivolts:"
+                + " write (?<millivolts>...) around the number");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new LinePattern(Pattern.compile("(?<millivolts>.)", Pattern.LITERAL)));
+        .isThrownBy(
+            () ->
+                new LinePattern(
+                    Pattern.compile("(?<millivolts>.)", Pattern.LITERAL), Meanings.MILLIVOLTS));
   }
 
   @Test

@@ -14,7 +14,8 @@ final class OpenOnce {
    * @param args the port and the folder for the native library
    */
   public static void main(String[] args) {
-    SerialDevice.Attempt attempt = SerialDevice.open(args[0], 9600, Path.of(args[1]));
+    SerialDevice.Attempt attempt =
+        SerialDevice.open(PortSettings.plain(args[0], 9600), Path.of(args[1]));
     if (attempt instanceof SerialDevice.Attempt.Opened opened) {
       opened.device().close();
       System.out.println("opened");

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.adapters.link.DeviceContract;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
+import org.restpoint.adapters.quantity.Meanings;
 
 @EnabledOnOs(OS.LINUX)
 class SerialLinkContractTest extends DeviceContract {
@@ -25,9 +26,9 @@ class SerialLinkContractTest extends DeviceContract {
     meter.linkedAs(folder.resolve("meter"));
     return new SerialLink(
         new SerialSettings(
-            folder.resolve("meter").toString(),
-            9600,
+            PortSettings.plain(folder.resolve("meter").toString(), 9600),
             Pattern.compile("E=(?<millivolts>[-+.\\d]+) mV"),
+            Meanings.MILLIVOLTS,
             Optional.empty(),
             Duration.ofSeconds(1),
             Duration.ofMinutes(5)),

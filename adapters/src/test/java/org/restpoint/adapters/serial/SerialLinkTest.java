@@ -24,6 +24,7 @@ import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkTrouble;
+import org.restpoint.adapters.quantity.Meanings;
 import org.restpoint.stability.reading.Reading;
 
 /** What a link does with an open port: lines, silences, polls. */
@@ -56,9 +57,9 @@ class SerialLinkTest {
   private SerialLink link(String line, Optional<String> poll) {
     return new SerialLink(
         new SerialSettings(
-            port.isEmpty() ? "none" : port,
-            9600,
+            PortSettings.plain(port.isEmpty() ? "none" : port, 9600),
             Pattern.compile(line),
+            Meanings.of(line),
             poll,
             POLL_EVERY,
             NO_DATA_AFTER),

@@ -20,6 +20,7 @@ import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.Eventually;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkTrouble;
+import org.restpoint.adapters.quantity.Meanings;
 
 /** What a link says of a port that it cannot open, and of one that it loses. */
 @EnabledOnOs(OS.LINUX)
@@ -33,9 +34,9 @@ class SerialOpeningTest {
   private SerialLink link(Path port, CollectingListener listener) {
     return new SerialLink(
         new SerialSettings(
-            port.toString(),
-            9600,
+            PortSettings.plain(port.toString(), 9600),
             Pattern.compile("(?<millivolts>.*)"),
+            Meanings.MILLIVOLTS,
             Optional.empty(),
             Duration.ofSeconds(1),
             Duration.ofMinutes(5)),

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.restpoint.adapters.quantity.Meanings;
 
 class SerialSettingsTest {
 
@@ -17,19 +18,19 @@ class SerialSettingsTest {
   @Test
   void whatCannotBeReadIsRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> settings(" ", 9600, LINE, SECOND, SECOND))
+        .isThrownBy(() -> PortSettings.plain(" ", 9600))
         .withMessage("the serial port has no name");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> settings("ttyUSB0", 0, LINE, SECOND, SECOND))
+        .isThrownBy(() -> PortSettings.plain("ttyUSB0", 0))
         .withMessage("the speed 0 baud is not above zero");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> settings("ttyUSB0", 9600, LINE, Duration.ZERO, SECOND))
+        .isThrownBy(() -> settings(LINE, Duration.ZERO, SECOND))
         .withMessage("the poll interval PT0S is not above zero");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> settings("ttyUSB0", 9600, LINE, SECOND, SECOND.negated()))
+        .isThrownBy(() -> settings(LINE, SECOND, SECOND.negated()))
         .withMessage("the no-data limit PT-1S is not above zero");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> settings("ttyUSB0", 9600, Pattern.compile("E=(.*)"), SECOND, SECOND))
+        .isThrownBy(() -> settings(Pattern.compile("E=(.*)"), SECOND, SECOND))
         .withMessageContaining("has no group named millivolts");
   }
 
@@ -40,8 +41,13 @@ class SerialSettingsTest {
     assertThat(SerialDevice.path("serial/by-id/x")).isEqualTo(Path.of("serial/by-id/x"));
   }
 
-  private static SerialSettings settings(
-      String port, int baud, Pattern line, Duration pollEvery, Duration noDataAfter) {
-    return new SerialSettings(port, baud, line, Optional.empty(), pollEvery, noDataAfter);
+  private static SerialSettings settings(Pattern line, Duration pollEvery, Duration noDataAfter) {
+    return new SerialSettings(
+        PortSettings.plain("ttyUSB0", 9600),
+        line,
+        Meanings.MILLIVOLTS,
+        Optional.empty(),
+        pollEvery,
+        noDataAfter);
   }
 }

@@ -23,7 +23,7 @@ final class CarriedTemperature {
 
   /** What a link lacks to carry temperatures; empty where it carries them. */
   static Optional<Lack> lack(LinkSettings link) {
-    if (link instanceof Serial serial && !LinePattern.hasGroup(serial.line(), "celsius")) {
+    if (link instanceof Serial serial && serial.numbers().temperature().isEmpty()) {
       return lack(
           "a serial line pattern without the group celsius",
           "put (?<celsius>[-+.\\d]+) where the line shows it");

@@ -20,9 +20,10 @@ final class LinePattern {
   /**
    * Reads a pattern.
    *
-   * @param group the named group it must have
+   * @param groups the named groups of which it must have one; the first is told as an example
    */
-  static Optional<Pattern> read(Entry entry, String group) {
+  static Optional<Pattern> read(Entry entry, List<String> groups) {
+    String group = groups.get(0);
     String expected =
         "a pattern with the named group %s, e.g. (?<%s>[-+.\\d]+)".formatted(group, group);
     Optional<String> text = entry.text(expected);
@@ -35,7 +36,7 @@ final class LinePattern {
     }
     try {
       Pattern pattern = Pattern.compile(text.get());
-      if (hasGroup(pattern, group)) {
+      if (!groups(pattern, groups).isEmpty()) {
         return Optional.of(pattern);
       }
       entry.refuse(expected, foundGroups(text.get()));
@@ -47,8 +48,12 @@ final class LinePattern {
     return Optional.empty();
   }
 
-  /** Whether a pattern that was compiled without flags has the named group. */
-  static boolean hasGroup(Pattern pattern, String group) {
+  /** Those of the groups that a pattern which was compiled without flags has. */
+  static List<String> groups(Pattern pattern, List<String> groups) {
+    return groups.stream().filter(group -> hasGroup(pattern, group)).toList();
+  }
+
+  private static boolean hasGroup(Pattern pattern, String group) {
     // Matches nothing at all by its empty first branch, and keeps every group of the pattern.
     Matcher matcher = Pattern.compile("|" + pattern.pattern()).matcher("");
     matcher.matches();

@@ -73,7 +73,7 @@ final class LinkReader {
   private Optional<LinkSettings> read(String kind, Entry entry) {
     Optional<Section> section = entry.section("a mapping with the keys of " + kind);
     return switch (kind) {
-      case "serial" -> section.flatMap(keys -> SerialReader.read(keys, thermometer));
+      case "serial" -> section.flatMap(keys -> new SerialReader(keys, thermometer).read());
       case "mqtt" -> section.flatMap(keys -> MqttReader.read(keys, thermometer));
       case "recording" -> section.flatMap(this::recording);
       default -> section.flatMap(this::simulated);

@@ -59,6 +59,17 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
   static final Measure TEMPERATURE_DIFFERENCE =
       of("a temperature difference", "K", "1 K", Map.of("K", "1"));
 
+  /** Resistance of a thermometer, base Ohm. */
+  static final Measure RESISTANCE =
+      of(
+          "a resistance",
+          "Ohm, kOhm or MOhm",
+          "10 kOhm",
+          Map.of("Ohm", "1", "kOhm", "1000", "MOhm", "1000000"));
+
+  /** The figure beta of a thermistor, base K. */
+  static final Measure BETA = of("a beta", "K", "3435 K", Map.of("K", "1"));
+
   /** Share of a whole, base %. */
   static final Measure SHARE = of("a share", "%", "1 %", Map.of("%", "1"));
 

@@ -19,6 +19,10 @@ record PlainNumber(double low, boolean lowIncluded, double high, String expected
   static final PlainNumber SELECTIVITY =
       new PlainNumber(0, false, 1e6, "a number above 0, at most 1000000, e.g. 0.005");
 
+  /** A coefficient of Steinhart and Hart's equation, with R in ohm. */
+  static final PlainNumber STEINHART_HART =
+      new PlainNumber(-1, true, 1, "a coefficient of Steinhart and Hart, e.g. 1.129e-3");
+
   /** The number; tells one that is out of range and what is no number. */
   Optional<Double> read(Entry entry) {
     Optional<Double> number = entry.quietNumber();

@@ -5,37 +5,53 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.Numbers;
+import org.restpoint.config.station.SerialPort;
+import org.restpoint.config.station.SerialPort.Handshake;
+import org.restpoint.config.station.SerialPort.Parity;
 
 /** Reads a serial link. */
 final class SerialReader {
 
   /** The keys of a serial link. */
   static final List<String> KEYS =
-      List.of("port", "baud", "line", "poll", "every", "no-data-after");
+      Stream.of(
+              SerialPortReader.KEYS,
+              List.of("line"),
+              NumbersReader.KEYS,
+              List.of("poll", "every", "no-data-after"))
+          .flatMap(List::stream)
+          .toList();
 
-  private static final String A_PORT = "a serial port, e.g. /dev/ttyUSB0 or COM3";
+  /** How most meters are set as they leave the maker: common practice. */
+  private static final SerialPort USUAL =
+      new SerialPort("", 9600, 8, Parity.NONE, 1, Handshake.NONE, true, true);
+
   private static final String A_POLL = "1 to 256 ASCII characters, e.g. \"READ\\r\\n\"";
-  private static final int LONGEST_PORT = 255;
   private static final int LONGEST_POLL = 256;
-  private static final long SLOWEST = 50;
-  private static final long FASTEST = 4_000_000;
-  private static final int USUAL_BAUD = 9600;
 
-  private SerialReader() {}
+  private final Section keys;
+  private final boolean thermometer;
 
-  static Optional<LinkSettings> read(Section keys, boolean thermometer) {
+  /**
+   * A reader for one link.
+   *
+   * @param thermometer whether the probe is a thermometer rather than an electrode
+   */
+  SerialReader(Section keys, boolean thermometer) {
+    this.keys = keys;
+    this.thermometer = thermometer;
+  }
+
+  Optional<LinkSettings> read() {
     keys.only(KEYS);
-    String group = thermometer ? "celsius" : "millivolts";
-    Optional<String> port = keys.need("port", A_PORT).flatMap(SerialReader::port);
-    int baud =
-        keys.find("baud")
-            .flatMap(value -> value.whole(SLOWEST, FASTEST))
-            .map(Long::intValue)
-            .orElse(USUAL_BAUD);
-    Optional<Pattern> line =
-        keys.need("line", "a pattern with the named group " + group)
-            .flatMap(value -> LinePattern.read(value, group));
+    Optional<SerialPort> port = SerialPortReader.read(keys, USUAL);
+    String group = NumbersReader.needed(thermometer);
+    Optional<Entry> written = keys.need("line", "a pattern with the named group " + group);
+    Optional<Pattern> line = written.flatMap(this::line);
+    Optional<Numbers> numbers = line.flatMap(pattern -> numbers(pattern, written));
     Optional<String> poll = keys.find("poll").flatMap(SerialReader::poll);
     Duration every = keys.find("every").flatMap(Allowed.WAIT::span).orElse(Duration.ofSeconds(1));
     if (keys.has("every")) {
@@ -43,32 +59,33 @@ final class SerialReader {
     }
     Duration noData =
         keys.find("no-data-after").flatMap(Allowed.WAIT::span).orElse(Duration.ofSeconds(30));
-    if (port.isEmpty() || line.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new LinkSettings.Serial(port.get(), baud, line.get(), poll, every, noData));
+    return port.flatMap(
+        opened ->
+            numbers.map(
+                sent ->
+                    new LinkSettings.Serial(
+                        opened, line.orElseThrow(), sent, poll, every, noData)));
   }
 
-  private static Optional<String> port(Entry entry) {
-    return fitting(entry, A_PORT, LONGEST_PORT, false);
+  private Optional<Pattern> line(Entry entry) {
+    return LinePattern.read(
+        entry, thermometer ? NumbersReader.TEMPERATURES : NumbersReader.POTENTIALS);
+  }
+
+  private Optional<Numbers> numbers(Pattern line, Optional<Entry> written) {
+    List<String> names = LinePattern.groups(line, NumbersReader.NAMES);
+    return written.flatMap(
+        entry -> new NumbersReader(keys, thermometer).read(names, entry, "group"));
   }
 
   private static Optional<String> poll(Entry entry) {
-    return fitting(entry, A_POLL, LONGEST_POLL, true);
-  }
-
-  private static Optional<String> fitting(
-      Entry entry, String expected, int longest, boolean controls) {
-    Optional<String> text = entry.freeText(expected);
+    Optional<String> text = entry.freeText(A_POLL);
     if (text.isEmpty()) {
       return text;
     }
-    boolean fits =
-        controls
-            ? StandardCharsets.US_ASCII.newEncoder().canEncode(text.get())
-            : text.get().chars().noneMatch(Character::isISOControl) && !text.get().isBlank();
-    if (!fits || text.get().isEmpty() || text.get().length() > longest) {
-      entry.refuse(expected);
+    boolean fits = StandardCharsets.US_ASCII.newEncoder().canEncode(text.get());
+    if (!fits || text.get().isEmpty() || text.get().length() > LONGEST_POLL) {
+      entry.refuse(A_POLL);
       return Optional.empty();
     }
     return text;

@@ -9,20 +9,19 @@ import java.util.regex.Pattern;
 public sealed interface LinkSettings {
 
   /**
-   * Lines from a serial port, 8 data bits, no parity, 1 stop bit.
+   * Lines from a serial port.
    *
-   * @param port the device's path or name
-   * @param baud bits per second
-   * @param line the pattern a line must match, with the named group {@code millivolts} and, where
-   *     the line carries it, {@code celsius}
+   * @param port how the port is opened
+   * @param line the pattern a line must match, with a named group for each of the numbers
+   * @param numbers what those numbers are
    * @param poll what to send to ask for a line; empty for a meter that sends by itself
    * @param pollEvery how often to ask
    * @param noDataAfter silence longer than this is told
    */
   record Serial(
-      String port,
-      int baud,
+      SerialPort port,
       Pattern line,
+      Numbers numbers,
       Optional<String> poll,
       Duration pollEvery,
       Duration noDataAfter)

@@ -61,7 +61,7 @@ class SchemaTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv"},
+      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-numbers.csv"},
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)

@@ -96,8 +96,8 @@ class StationFileTest {
     Station station = fixture.understood(Fixture.example("bench.yaml"));
 
     LinkSettings.Serial serial = (LinkSettings.Serial) probe(station, "no3-a").link();
-    assertThat(serial.port()).isEqualTo("/dev/ttyUSB0");
-    assertThat(serial.baud()).isEqualTo(9600);
+    assertThat(serial.port().name()).isEqualTo("/dev/ttyUSB0");
+    assertThat(serial.port().baud()).isEqualTo(9600);
     assertThat(serial.poll()).isEmpty();
     assertThat(serial.pollEvery()).isEqualTo(Duration.ofSeconds(1));
     assertThat(serial.noDataAfter()).isEqualTo(Duration.ofSeconds(30));
