@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.RecordType;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.restpoint.adapters.text.Excerpt;
@@ -27,6 +28,7 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
   private final DecimalField decimal;
   private final String[] missing;
   private final RowClock order;
+  private final RowValues values;
   private final ProbeNames names = new ProbeNames();
   private @Nullable List<String> header;
   private BoundColumns columns;
@@ -39,8 +41,8 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
   private String date = "";
   private String timeOfDay = "";
   private String probe = "";
-  private OptionalDouble millivolts = OptionalDouble.empty();
-  private OptionalDouble celsius = OptionalDouble.empty();
+  private OptionalDouble potential = OptionalDouble.empty();
+  private OptionalDouble temperature = OptionalDouble.empty();
   private Skip skip = Skip.TIME;
   private String reason = NONE;
 
@@ -51,6 +53,7 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
     this.decimal = new DecimalField(layout.text().decimalMark().character());
     this.missing = layout.missing().toArray(String[]::new);
     this.order = new RowClock(layout, near);
+    this.values = new RowValues(layout);
     this.header = layout.header() ? new ArrayList<>() : null;
     this.columns =
         layout.header()
@@ -91,8 +94,8 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
     tooMany = false;
     date = "";
     timeOfDay = "";
-    millivolts = OptionalDouble.empty();
-    celsius = OptionalDouble.empty();
+    potential = OptionalDouble.empty();
+    temperature = OptionalDouble.empty();
     reason = NONE;
     type = RecordType.DATA;
   }
@@ -174,27 +177,23 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
   }
 
   private Row reading() {
-    boolean gap =
-        millivolts.isEmpty()
-            && (celsius.isEmpty()
-                || (!layout.hasProbes() && layout.columns().potential().isPresent()));
-    if (gap) {
-      return new SkippedLine(line, Skip.GAP, "a reading needs a potential or a temperature");
-    }
     boolean timed = layout.columns().time().isPresent();
+    Optional<String> gap = values.gap(potential, temperature);
+    if (gap.isPresent()) {
+      return new SkippedLine(line, Skip.GAP, gap.get());
+    }
     if (timed && !order.fits(probe, time)) {
       return new SkippedLine(line, order.skip(), order.fault());
     }
-    try {
-      long millis = timed ? order.millis() : 0;
-      Reading reading = new Reading(Instant.ofEpochMilli(millis), millivolts, celsius);
-      if (timed) {
-        order.accepted();
-      }
-      return new ProbeReading(probe, reading);
-    } catch (IllegalArgumentException e) {
-      return new SkippedLine(line, Skip.BEYOND, String.valueOf(e.getMessage()));
+    Instant at = Instant.ofEpochMilli(timed ? order.millis() : 0);
+    Reading reading = values.reading(at, potential, temperature);
+    if (reading == null) {
+      return new SkippedLine(line, Skip.BEYOND, values.fault());
     }
+    if (timed) {
+      order.accepted();
+    }
+    return new ProbeReading(probe, reading);
   }
 
   private void take(Role role, char[] text, int from, int to) {
@@ -214,8 +213,8 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
           probe = names.of(text, from, to);
         }
       }
-      case POTENTIAL -> millivolts = number("millivolts", text, from, to);
-      case TEMPERATURE -> celsius = number("celsius", text, from, to);
+      case POTENTIAL -> potential = number(values.potentialName(), text, from, to);
+      case TEMPERATURE -> temperature = number(values.temperatureName(), text, from, to);
       case OTHER -> {}
     }
   }

@@ -22,6 +22,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.quantity.Meanings;
 import org.restpoint.adapters.recording.TextForm.DecimalMark;
 import org.restpoint.adapters.recording.TextForm.Delimiter;
 import org.restpoint.stability.reading.Reading;
@@ -176,6 +177,7 @@ class AnyRecordingTest {
                   column(Role.PROBE, header),
                   column(Role.POTENTIAL, header),
                   column(Role.TEMPERATURE, header)),
+              Meanings.MILLIVOLTS_AND_CELSIUS,
               time,
               Set.of("NaN"));
     }
@@ -239,10 +241,13 @@ class AnyRecordingTest {
     private String row(Instant now) {
       String probe = roles.contains(Role.PROBE) ? "p" + random.nextInt(3) : "";
       boolean gap = random.nextInt(8) == 0;
+      boolean thermometer = roles.contains(Role.PROBE) && random.nextInt(8) == 0;
       OptionalDouble millivolts =
-          gap ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(4_000_000) / 1e4 - 200);
+          gap || thermometer
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(random.nextInt(4_000_000) / 1e4 - 200);
       OptionalDouble celsius =
-          gap || random.nextBoolean()
+          gap || (!thermometer && random.nextBoolean())
               ? OptionalDouble.empty()
               : OptionalDouble.of(random.nextGaussian() * 1e-7);
       if (gap) {

@@ -23,6 +23,7 @@ import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.Eventually;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth.Condition;
+import org.restpoint.adapters.quantity.Meanings;
 import org.restpoint.adapters.recording.TextForm.DecimalMark;
 import org.restpoint.adapters.recording.TextForm.Delimiter;
 import org.restpoint.stability.reading.Reading;
@@ -50,6 +51,7 @@ class FollowLinkTest {
               Optional.empty(),
               Optional.of(new Column.Headed("U/mV")),
               Optional.of(new Column.Headed("T/\u00B0C"))),
+          Meanings.MILLIVOLTS_AND_CELSIUS,
           new TimeForm.Iso(Optional.of(ZoneId.of("Europe/Berlin"))),
           Set.of());
 
@@ -135,6 +137,7 @@ class FollowLinkTest {
                 Optional.empty(),
                 Optional.of(new Column.Numbered(1)),
                 Optional.empty()),
+            Meanings.MILLIVOLTS,
             new TimeForm.SecondsFromZero(),
             Set.of());
     write("");

@@ -21,6 +21,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.restpoint.adapters.quantity.Meaning;
+import org.restpoint.adapters.quantity.Meanings;
+import org.restpoint.adapters.quantity.PotentialScale;
+import org.restpoint.adapters.quantity.TemperatureScale;
 import org.restpoint.adapters.recording.TextForm.DecimalMark;
 import org.restpoint.adapters.recording.TextForm.Delimiter;
 import org.restpoint.stability.reading.Reading;
@@ -37,6 +41,7 @@ class RecordingLayoutTest {
           GERMAN,
           true,
           columns("Datum", "Uhrzeit", "Kanal", "U/mV", "T/\u00B0C"),
+          Meanings.MILLIVOLTS_AND_CELSIUS,
           new TimeForm.Pattern("d.M.yyyy HH:mm:ss", Optional.of(BERLIN)),
           Set.of("NaN", "-9999"));
 
@@ -45,6 +50,7 @@ class RecordingLayoutTest {
           new TextForm(Delimiter.TAB, DecimalMark.POINT, Encoding.UTF_16, Optional.empty()),
           true,
           columns("", "time", "", "E", ""),
+          Meanings.MILLIVOLTS,
           new TimeForm.SecondsSince1970(),
           Set.of());
 
@@ -151,6 +157,7 @@ class RecordingLayoutTest {
                 Optional.empty(),
                 Optional.of(new Column.Numbered(3)),
                 Optional.empty()),
+            Meanings.MILLIVOLTS,
             new TimeForm.Iso(Optional.of(BERLIN)),
             Set.of());
     assertThat(
@@ -207,6 +214,45 @@ class RecordingLayoutTest {
   }
 
   @Test
+  void numbersMeanWhatTheLayoutSays() throws IOException {
+    RecordingLayout layout =
+        new RecordingLayout(
+            TextForm.NATIVE,
+            true,
+            columns("", "time", "probe", "E", "T"),
+            new Meaning(
+                Optional.of(PotentialScale.VOLTS), Optional.of(TemperatureScale.FAHRENHEIT)),
+            new TimeForm.MillisecondsSince1970(),
+            Set.of());
+    assertThat(
+            rows(
+                """
+                time,probe,E,T
+                1000,a,-0.125,77
+                2000,t,,50
+                3000,a,11,77
+                4000,a,,
+                5000,t,,x
+                """,
+                StandardCharsets.UTF_8,
+                layout))
+        .containsExactly(
+            new ProbeReading("a", Reading.of(Instant.ofEpochSecond(1), -125, 25)),
+            new ProbeReading(
+                "t",
+                new Reading(
+                    Instant.ofEpochSecond(2), OptionalDouble.empty(), OptionalDouble.of(10))));
+    assertThat(skipped)
+        .containsExactly(
+            new SkippedLine(4, Skip.BEYOND, "11000 mV is outside -10000 to 10000 mV"),
+            new SkippedLine(5, Skip.GAP, "a reading needs a potential or a temperature"),
+            new SkippedLine(6, Skip.NUMBER, "fahrenheit \"x\" is not a number"));
+    assertThat(rows("time\tE\n1\t\n", StandardCharsets.UTF_16LE, TAB)).isEmpty();
+    assertThat(skipped.get(3))
+        .isEqualTo(new SkippedLine(2, Skip.GAP, "a reading needs a potential or a temperature"));
+  }
+
+  @Test
   void aHeaderThatDoesNotFitIsToldWithItsColumnsAndWhatToWrite() {
     assertThatThrownBy(
             () -> rows("Zeit;E [mV];E [mV];T;\"a \"\"b\"\n", StandardCharsets.UTF_8, SPLIT))
@@ -249,7 +295,8 @@ class RecordingLayoutTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
-                new RecordingLayout(GERMAN, false, SPLIT.columns(), SPLIT.time(), SPLIT.missing()));
+                new RecordingLayout(
+                    GERMAN, false, SPLIT.columns(), SPLIT.meaning(), SPLIT.time(), Set.of()));
     assertThat(new TimeForm.Pattern("M/d/yy h:mm:ss a xx", Optional.empty())).isNotNull();
   }
 

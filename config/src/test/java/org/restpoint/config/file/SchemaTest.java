@@ -52,7 +52,8 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml"})
+  @ValueSource(
+      strings = {"bench.yaml", "stream.yaml", "lab.yaml", "recording.yaml", "smallest.yaml"})
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -61,7 +62,12 @@ class SchemaTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-numbers.csv"},
+      resources = {
+        "/mistakes.csv",
+        "/mistakes-lab.csv",
+        "/mistakes-numbers.csv",
+        "/mistakes-recording.csv"
+      },
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)
@@ -87,6 +93,7 @@ class SchemaTest {
           /$defs/serial/properties                                         | serial
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
+          /$defs/recording/properties/columns/properties                   | columns
           /$defs/simulated/properties                                      | simulated
           /$defs/source/oneOf/1/properties                                 | fixed
           /$defs/source/oneOf/2/properties                                 | probe
@@ -119,7 +126,8 @@ class SchemaTest {
       case "link" -> LinkReader.KINDS;
       case "serial" -> SerialReader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
-      case "recording" -> LinkReader.RECORDING_KEYS;
+      case "recording" -> RecordingKeys.KEYS;
+      case "columns" -> RecordingColumnsReader.KEYS;
       case "simulated" -> LinkReader.SIMULATED_KEYS;
       case "fixed" -> TemperatureReader.FIXED_KEYS;
       case "probe" -> TemperatureReader.PROBE_KEYS;
