@@ -37,6 +37,7 @@ public final class RecordingReader implements Iterator<ProbeReading>, AutoClosea
   private final CloseableIterator<Row> iterator;
   private final Consumer<SkippedLine> skipped;
   private final @Nullable InTimeOrder order;
+  private final boolean nativeForm;
   private @Nullable ProbeReading ahead;
   private long accepted;
   private long rejected;
@@ -47,6 +48,7 @@ public final class RecordingReader implements Iterator<ProbeReading>, AutoClosea
     this.rows = new RecordingRows(layout, null);
     this.iterator = RecordingText.parser(layout.text()).build(rows, opened.text()).iterator();
     this.skipped = skipped;
+    this.nativeForm = layout.isNative();
     this.order = layout.isNative() || !layout.hasProbes() ? null : new InTimeOrder();
   }
 
@@ -163,6 +165,11 @@ public final class RecordingReader implements Iterator<ProbeReading>, AutoClosea
     ProbeReading next = ahead;
     ahead = null;
     return next;
+  }
+
+  /** Whether the file is in the native form, whatever layout was given. */
+  public boolean isNative() {
+    return nativeForm;
   }
 
   /** What was read so far. */

@@ -43,9 +43,9 @@ public final class SkipReport implements Consumer<SkippedLine> {
     return tellings == most;
   }
 
-  /** All that was skipped, by kind; empty when nothing was. */
+  /** All that was skipped, by kind; empty when all of it was told one by one. */
   public Optional<String> summary() {
-    if (lines.isEmpty()) {
+    if (lines.values().stream().mapToLong(kind -> kind.count).sum() == tellings) {
       return Optional.empty();
     }
     List<String> kinds = new ArrayList<>();
