@@ -59,18 +59,19 @@ record RecordingPart(
     return List.of(part(probe, RecordingWiring.layout(link), names(links), Set.of()));
   }
 
-  /** As the links read it that name this very file; as native where none does. */
+  /**
+   * As the links read it that name this very file; as native where none does. A thermometer whose
+   * rows stand between an electrode's is read as the electrode is.
+   */
   static List<RecordingPart> of(Station station, Path recording) {
     Map<RecordingLayout, Map<String, Recording>> byLayout = new LinkedHashMap<>();
-    links(station)
-        .forEach(
-            (probe, link) -> {
-              if (isSame(link.file(), recording) && link.layout().isPresent()) {
-                byLayout
-                    .computeIfAbsent(RecordingWiring.layout(link), any -> new LinkedHashMap<>())
-                    .put(probe, link);
-              }
-            });
+    Map<String, Recording> all = links(station);
+    all.values().removeIf(link -> !isSame(link.file(), recording) || link.layout().isEmpty());
+    all.forEach(
+        (probe, link) ->
+            byLayout
+                .computeIfAbsent(widest(RecordingWiring.layout(link), all), any -> new TreeMap<>())
+                .put(probe, link));
     List<RecordingPart> parts = new ArrayList<>();
     byLayout.forEach(
         (layout, links) -> {
@@ -82,6 +83,14 @@ record RecordingPart(
           }
         });
     return parts.isEmpty() ? List.of(NATIVE) : parts;
+  }
+
+  private static RecordingLayout widest(RecordingLayout layout, Map<String, Recording> links) {
+    return links.values().stream()
+        .map(RecordingWiring::layout)
+        .filter(other -> other.columns().probe().isPresent() && other.covers(layout))
+        .findFirst()
+        .orElse(layout);
   }
 
   /** The probes of a station whose links read times out of a recording. */

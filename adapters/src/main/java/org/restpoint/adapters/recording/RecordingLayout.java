@@ -78,6 +78,26 @@ public record RecordingLayout(
     return columns.probe().isPresent();
   }
 
+  /** Whether it reads the same columns as another and a potential besides. */
+  public boolean covers(RecordingLayout other) {
+    return columns.potential().isPresent()
+        && columns.temperature().isPresent()
+        && other.columns().potential().isEmpty()
+        && other.equals(
+            new RecordingLayout(
+                text,
+                header,
+                new RecordingColumns(
+                    columns.date(),
+                    columns.time(),
+                    columns.probe(),
+                    Optional.empty(),
+                    columns.temperature()),
+                new Meaning(Optional.empty(), meaning.temperature()),
+                time,
+                missing));
+  }
+
   /** The same with other letters. */
   RecordingLayout in(Encoding encoding) {
     return new RecordingLayout(
