@@ -26,7 +26,7 @@ final class RecordingWords {
         .formatted(
             recording.file(),
             recording.following().map(RecordingWords::following).orElse("played"),
-            recording.knownAs().map(", a row a reading of %s"::formatted).orElse(""));
+            recording.knownAs().map(", known there as %s"::formatted).orElse(""));
   }
 
   /** How it is written, in lines of their own; none for the service's own form. */

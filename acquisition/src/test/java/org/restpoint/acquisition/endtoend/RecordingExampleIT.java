@@ -60,7 +60,7 @@ class RecordingExampleIT {
     Ran ran = Ran.restpoint(folder, "check", station).well();
     assertThat(ran.out() + ran.err())
         .contains(
-            "probe     no3-a: the recording %s, played, a row a reading of Kanal 1"
+            "probe     no3-a: the recording %s, played, known there as Kanal 1"
                 .formatted(recording("field-day.csv")),
             "values between semicolons, decimal comma, latin-1, times dd.MM.yyyy HH:mm:ss in"
                 + " Europe/Berlin",

@@ -78,7 +78,7 @@ final class HeaderAdvice {
             : Arrays.stream(line.split(String.valueOf(delimiter.character()), -1))
                 .map(String::strip)
                 .toList();
-    return "Its columns are %s. Say beside file which is which: %scolumns: { %s }%s"
+    return "Its columns are %s. Say under link.recording which is which: %scolumns: { %s }%s"
         .formatted(
             list(columns),
             delimiter == Delimiter.COMMA

@@ -261,8 +261,8 @@ class RecordingLayoutTest {
             file
                 + " line 1: the header has no column \"Datum\", no column \"Uhrzeit\","
                 + " no column \"Kanal\", no column \"U/mV\", no column \"T/\\xB0C\". Its columns"
-                + " are \"Zeit\", \"E [mV]\", \"E [mV]\", \"T\", \"a \\\"b\". Say beside file"
-                + " which is which: delimiter: semicolon, columns: { time: \"Zeit\","
+                + " are \"Zeit\", \"E [mV]\", \"E [mV]\", \"T\", \"a \\\"b\". Say under"
+                + " link.recording which is which: delimiter: semicolon, columns: { time: \"Zeit\","
                 + " millivolts: \"E [mV]\" }");
     assertThatThrownBy(() -> rows("time\tE\tE\n", StandardCharsets.UTF_16LE, TAB))
         .hasMessageContaining(

@@ -132,7 +132,7 @@ class RecordingReaderTest {
         .hasMessage(
             file
                 + " line 1: expected the header time,probe,millivolts,celsius, found when;probe;mV."
-                + " Its columns are \"when\", \"probe\", \"mV\". Say beside file which is which:"
+                + " Its columns are \"when\", \"probe\", \"mV\". Say under link.recording which is which:"
                 + " delimiter: semicolon, columns: { time: \"when\", probe: \"probe\","
                 + " millivolts: \"mV\" }");
     assertThatThrownBy(() -> rows("0.5,a,1,2\n")).hasMessageContaining("found 0.5,a,1,2. Its");
