@@ -1,75 +1,22 @@
 package org.restpoint.adapters.recording;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.UnaryOperator;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.Eventually;
 import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth.Condition;
-import org.restpoint.adapters.quantity.Meanings;
-import org.restpoint.adapters.recording.TextForm.DecimalMark;
-import org.restpoint.adapters.recording.TextForm.Delimiter;
 import org.restpoint.stability.reading.Reading;
 
-class FollowLinkTest {
-
-  private static final Instant NOW = Instant.parse("2026-10-25T00:30:00Z");
-
-  private static final FollowSettings NATIVE =
-      new FollowSettings(
-          Path.of("made-up.csv"),
-          "a",
-          RecordingLayout.NATIVE,
-          false,
-          new Stamp.Recorded(Duration.ofMinutes(5)),
-          Duration.ofMinutes(10));
-
-  private static final RecordingLayout GERMAN =
-      new RecordingLayout(
-          new TextForm(Delimiter.SEMICOLON, DecimalMark.COMMA, Encoding.LATIN_1, Optional.empty()),
-          true,
-          new RecordingColumns(
-              Optional.empty(),
-              Optional.of(new Column.Headed("Zeit")),
-              Optional.empty(),
-              Optional.of(new Column.Headed("U/mV")),
-              Optional.of(new Column.Headed("T/\u00B0C"))),
-          Meanings.MILLIVOLTS_AND_CELSIUS,
-          new TimeForm.Iso(Optional.of(ZoneId.of("Europe/Berlin"))),
-          Set.of());
-
-  private final CollectingListener heard = new CollectingListener();
-  private final AtomicLong nanos = new AtomicLong();
-  private final AtomicLong asked = new AtomicLong();
-  private final Path folder;
-  private final Path file;
-  private FollowLink link = new FollowLink(NATIVE, heard, () -> NOW, nanos::get);
+class FollowLinkTest extends FollowBench {
 
   FollowLinkTest(@TempDir Path folder) {
-    this.folder = folder;
-    this.file = folder.resolve("made-up.csv");
-  }
-
-  @AfterEach
-  void closeTheLink() {
-    link.close();
+    super(folder);
   }
 
   @Test
@@ -87,76 +34,9 @@ class FollowLinkTest {
   }
 
   @Test
-  void rowsFromTheStartCountWhereTheyAreNearTheClock() throws Exception {
-    write("time,probe,millivolts,celsius\n2026-10-24T21:00:00Z,a,1,\n2026-10-25T00:26:00Z,a,2,\n");
-    follow(FollowLinkTest::fromStart);
-    assertThat(heard.nextReading()).isEqualTo(Reading.ofMillivolts(NOW.minusSeconds(240), 2));
-    assertThat(heard.nextTrouble().sentences())
-        .isEqualTo(
-            file
-                + " line 2: the time 2026-10-24T21:00:00Z is 12600 s behind the clock, more than"
-                + " 300 s. Set the clock of what writes it, say its zone, or let time-within be"
-                + " more");
-    assertThat(counts()).isEqualTo(new LinkCounts(2, 1, 1, 0));
-  }
-
-  @Test
-  void aTimeFarAheadDoesNotShutOutTheRowsAfterIt() throws Exception {
-    write("time,probe,millivolts,celsius\n2062-10-25T00:30:00Z,a,1,\n2026-10-25T00:30:00Z,a,2,\n");
-    follow(FollowLinkTest::fromStart);
-    assertThat(heard.nextReading()).isEqualTo(Reading.ofMillivolts(NOW, 2));
-  }
-
-  @Test
-  void aLocalTimeThatComesTwiceIsTheOneNearTheClock() throws Exception {
-    write("Zeit;U/mV;T/\u00B0C\n2026-10-25 02:30:00;-12,5;21,5\n");
-    follow(
-        settings ->
-            new FollowSettings(
-                settings.file(), "a", GERMAN, true, settings.stamp(), settings.noDataAfter()));
-    assertThat(heard.nextReading()).isEqualTo(Reading.of(NOW, -12.5, 21.5));
-    link.close();
-
-    follow(
-        settings ->
-            new FollowSettings(
-                settings.file(), "a", GERMAN, true, settings.stamp(), settings.noDataAfter()),
-        NOW.plusSeconds(3_600));
-    assertThat(heard.nextReading()).isEqualTo(Reading.of(NOW.plusSeconds(3_600), -12.5, 21.5));
-  }
-
-  @Test
-  void aFileWithoutTimesIsStampedOnArrival() throws Exception {
-    RecordingLayout bare =
-        new RecordingLayout(
-            TextForm.NATIVE,
-            false,
-            new RecordingColumns(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(new Column.Numbered(1)),
-                Optional.empty()),
-            Meanings.MILLIVOLTS,
-            new TimeForm.SecondsFromZero(),
-            Set.of());
-    write("");
-    follow(
-        settings ->
-            new FollowSettings(
-                settings.file(), "a", bare, false, new Stamp.OnArrival(), settings.noDataAfter()));
-    settled();
-    append("5\r\n");
-    assertThat(heard.nextReading()).isEqualTo(Reading.ofMillivolts(NOW, 5));
-    assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> new FollowSettings(file, "a", bare, false, NATIVE.stamp(), NATIVE.noDataAfter()));
-  }
-
-  @Test
   void aFileThatIsWrittenAnewIsReadFromItsBeginningButNoRowTwice() throws Exception {
     write("time,probe,millivolts,celsius\n2026-10-25T00:30:00Z,a,1,\n");
-    follow(FollowLinkTest::fromStart);
+    follow(FollowBench::fromStart);
     heard.nextReading();
     append("2026-10-25T00:30:0");
     settled();
@@ -180,7 +60,7 @@ class FollowLinkTest {
   @Test
   void anotherFileUnderTheNameIsReadFromItsBeginning() throws Exception {
     write("time,probe,millivolts,celsius\n2026-10-25T00:30:00Z,a,1,\n");
-    follow(FollowLinkTest::fromStart);
+    follow(FollowBench::fromStart);
     heard.nextReading();
     Path other = folder.resolve("other.csv");
     Files.writeString(other, "time,probe,millivolts,celsius\n2026-10-25T00:30:01Z,a,2,\n");
@@ -193,7 +73,7 @@ class FollowLinkTest {
   @Test
   void aFileThatComesBackWithMoreRowsIsReadOn() throws Exception {
     write("time,probe,millivolts,celsius\n2026-10-25T00:30:00Z,a,1,\n2026-10-25T00:30:01Z,a,");
-    follow(FollowLinkTest::fromStart);
+    follow(FollowBench::fromStart);
     heard.nextReading();
     Files.delete(file);
     assertThat(heard.nextTrouble().sentences())
@@ -210,7 +90,7 @@ class FollowLinkTest {
   @Test
   void aHeaderThatDoesNotFitIsToldOnceAndMendedByWritingItAnew() throws Exception {
     write("when,mV\n1,2\n");
-    follow(FollowLinkTest::fromStart);
+    follow(FollowBench::fromStart);
     assertThat(heard.nextTrouble().text())
         .startsWith(file + " line 1: expected the header time,probe,millivolts,celsius,");
     Eventually.become("lost", () -> link.check().condition() == Condition.LOST);
@@ -256,65 +136,12 @@ class FollowLinkTest {
   @Test
   void aFloodOfBadRowsIsCountedAndToldTogether() throws Exception {
     write("time,probe,millivolts,celsius\n" + "?,a,1,\n".repeat(1_000));
-    follow(FollowLinkTest::fromStart);
+    follow(FollowBench::fromStart);
     Eventually.become("all counted", () -> link.counts().rejected() == 1_000);
     assertThat(heard.nextTrouble().text()).startsWith(file + " line 2: the time \"?\" is neither");
     settled();
     nanos.set(Duration.ofMinutes(1).toNanos());
     assertThat(heard.nextTrouble().text())
         .startsWith("999 more rows of %s were rejected, the latest line 1001:".formatted(file));
-  }
-
-  private static FollowSettings fromStart(FollowSettings settings) {
-    return new FollowSettings(
-        settings.file(),
-        settings.probe(),
-        settings.layout(),
-        true,
-        settings.stamp(),
-        settings.noDataAfter());
-  }
-
-  private void follow(UnaryOperator<FollowSettings> changed) {
-    follow(changed, NOW);
-  }
-
-  private void follow(UnaryOperator<FollowSettings> changed, Instant now) {
-    FollowSettings here =
-        new FollowSettings(
-            file,
-            NATIVE.probe(),
-            NATIVE.layout(),
-            NATIVE.fromStart(),
-            NATIVE.stamp(),
-            NATIVE.noDataAfter());
-    link = new FollowLink(changed.apply(here), heard, () -> now, this::tick);
-    link.start();
-  }
-
-  /** What the link has counted when it has ended. */
-  private LinkCounts counts() {
-    link.close();
-    return link.counts();
-  }
-
-  /** Waits until the link has looked several times more and found nothing. */
-  private void settled() throws InterruptedException {
-    long before = asked.get();
-    Eventually.become("looked again", () -> asked.get() >= before + 10);
-  }
-
-  /** The link looks at this clock each time it has found nothing. */
-  private long tick() {
-    asked.incrementAndGet();
-    return nanos.get();
-  }
-
-  private void write(String text) throws IOException {
-    Files.write(file, text.getBytes(StandardCharsets.ISO_8859_1));
-  }
-
-  private void append(String text) throws IOException {
-    Files.writeString(file, text, StandardOpenOption.APPEND);
   }
 }

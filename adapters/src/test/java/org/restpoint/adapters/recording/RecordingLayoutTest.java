@@ -1,8 +1,6 @@
 package org.restpoint.adapters.recording;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
@@ -31,12 +29,12 @@ import org.restpoint.stability.reading.Reading;
 
 class RecordingLayoutTest {
 
-  private static final ZoneId BERLIN = ZoneId.of("Europe/Berlin");
+  static final ZoneId BERLIN = ZoneId.of("Europe/Berlin");
 
-  private static final TextForm GERMAN =
+  static final TextForm GERMAN =
       new TextForm(Delimiter.SEMICOLON, DecimalMark.COMMA, Encoding.LATIN_1, Optional.of('#'));
 
-  private static final RecordingLayout SPLIT =
+  static final RecordingLayout SPLIT =
       new RecordingLayout(
           GERMAN,
           true,
@@ -45,7 +43,7 @@ class RecordingLayoutTest {
           new TimeForm.Pattern("d.M.yyyy HH:mm:ss", Optional.of(BERLIN)),
           Set.of("NaN", "-9999"));
 
-  private static final RecordingLayout TAB =
+  static final RecordingLayout TAB =
       new RecordingLayout(
           new TextForm(Delimiter.TAB, DecimalMark.POINT, Encoding.UTF_16, Optional.empty()),
           true,
@@ -250,54 +248,6 @@ class RecordingLayoutTest {
     assertThat(rows("time\tE\n1\t\n", StandardCharsets.UTF_16LE, TAB)).isEmpty();
     assertThat(skipped.get(3))
         .isEqualTo(new SkippedLine(2, Skip.GAP, "a reading needs a potential or a temperature"));
-  }
-
-  @Test
-  void aHeaderThatDoesNotFitIsToldWithItsColumnsAndWhatToWrite() {
-    assertThatThrownBy(
-            () -> rows("Zeit;E [mV];E [mV];T;\"a \"\"b\"\n", StandardCharsets.UTF_8, SPLIT))
-        .isInstanceOf(RecordingException.class)
-        .hasMessage(
-            file
-                + " line 1: the header has no column \"Datum\", no column \"Uhrzeit\","
-                + " no column \"Kanal\", no column \"U/mV\", no column \"T/\\xB0C\". Its columns"
-                + " are \"Zeit\", \"E [mV]\", \"E [mV]\", \"T\", \"a \\\"b\". Say under"
-                + " link.recording which is which: delimiter: semicolon, columns: { time: \"Zeit\","
-                + " millivolts: \"E [mV]\" }");
-    assertThatThrownBy(() -> rows("time\tE\tE\n", StandardCharsets.UTF_16LE, TAB))
-        .hasMessageContaining(
-            "the header has 2 columns \"E\", so that its number must be given. Its columns are"
-                + " \"time\", \"E\", \"E\".");
-    assertThatThrownBy(() -> rows("time\tE\n", StandardCharsets.UTF_8, TAB))
-        .hasMessageContaining("the header has no column \"time\", no column \"E\".");
-    assertThatThrownBy(() -> rows("", StandardCharsets.UTF_8, TAB))
-        .hasMessage(
-            file
-                + " line 1: expected a header with the columns \"time\", \"E\", found the end of"
-                + " the file");
-  }
-
-  @Test
-  void aLayoutThatCannotBeReadIsRefused() {
-    Optional<Column> one = Optional.of(new Column.Numbered(1));
-    Optional<Column> none = Optional.empty();
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new RecordingColumns(none, one, none, one, none));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new RecordingColumns(none, one, none, none, none));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new RecordingColumns(one, none, none, none, one));
-    assertThatIllegalArgumentException().isThrownBy(() -> new Column.Numbered(0));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new TimeForm.Pattern("HH:mm:ss", Optional.of(BERLIN)));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new TimeForm.Pattern("d.M.yyyy HH:mm", Optional.empty()));
-    assertThatIllegalArgumentException()
-        .isThrownBy(
-            () ->
-                new RecordingLayout(
-                    GERMAN, false, SPLIT.columns(), SPLIT.meaning(), SPLIT.time(), Set.of()));
-    assertThat(new TimeForm.Pattern("M/d/yy h:mm:ss a xx", Optional.empty())).isNotNull();
   }
 
   private static RecordingColumns columns(
