@@ -7,6 +7,7 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.restpoint.acquisition.event.EventJson;
@@ -36,7 +37,10 @@ final class ReplayCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "RECORDING",
-      description = "the recording: CSV with the header time,probe,millivolts,celsius")
+      description = {
+        "the recording: CSV with the header time,probe,millivolts,celsius,",
+        "or the file of links of this station, read as they say"
+      })
   private Path recording = Path.of("");
 
   @Option(
@@ -44,6 +48,12 @@ final class ReplayCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "instructions to carry out, a JSON object a line with time and probe")
   private @Nullable Path instructions;
+
+  @Option(
+      names = "--layout",
+      paramLabel = "PROBE",
+      description = "read it as the link of this probe reads its recording")
+  private @Nullable String layout;
 
   @Option(names = "--raw", description = "print each reading too")
   private boolean raw;
@@ -58,7 +68,10 @@ final class ReplayCommand implements Callable<Integer> {
     try {
       Replay replay =
           new Replay(read, raw, event -> print(out, EventJson.write(event)), err::println);
-      Replay.Counts counts = replay.run(recording, instructions());
+      Replay.Counts counts =
+          layout == null
+              ? replay.run(recording, instructions())
+              : replay.run(recording, known(layout, Replay.layouts(read)), instructions());
       if (counts.unused() > 0) {
         err.println(
             "%d rows of %s were read, %d were not"
@@ -69,6 +82,16 @@ final class ReplayCommand implements Callable<Integer> {
     } catch (RecordingException | InstructionException e) {
       throw new CommandException(ExitStatus.NOT_STARTED, String.valueOf(e.getMessage()));
     }
+  }
+
+  private static String known(String probe, Set<String> layouts) {
+    if (!layouts.contains(probe)) {
+      throw new CommandException(
+          ExitStatus.USAGE,
+          "--layout: expected a probe whose link is a recording (%s); found %s"
+              .formatted(layouts.isEmpty() ? "there is none" : String.join(", ", layouts), probe));
+    }
+    return probe;
   }
 
   private List<TimedInstruction> instructions() {

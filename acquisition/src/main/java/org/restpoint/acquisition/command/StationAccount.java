@@ -17,6 +17,8 @@ import org.restpoint.config.station.TemperatureSource;
 /** Says back what a station file was understood to mean. */
 final class StationAccount {
 
+  private static final String INDENT = "            ";
+
   private StationAccount() {}
 
   static List<String> of(Station station) {
@@ -29,6 +31,9 @@ final class StationAccount {
     station.standards().values().forEach(standard -> lines.add("standard  " + standard(standard)));
     for (Probe probe : station.probes().values()) {
       lines.add("probe     " + probe.name() + ": " + link(probe.link()));
+      if (probe.link() instanceof LinkSettings.Recording recording) {
+        RecordingWords.layout(recording).forEach(line -> lines.add(INDENT + line));
+      }
       probe.electrode().ifPresent(electrode -> electrode(electrode, lines));
     }
     return lines;
@@ -90,25 +95,24 @@ final class StationAccount {
           + mqtt.captured().map(name -> ", where + is " + name).orElse("");
     }
     if (link instanceof LinkSettings.Recording recording) {
-      return "the recording " + recording.file();
+      return RecordingWords.of(recording);
     }
     return "simulated";
   }
 
   private static void electrode(Electrode electrode, List<String> lines) {
-    String indent = "            ";
     lines.add(
-        indent
+        INDENT
             + "%s%s in %s, temperature %s"
                 .formatted(
                     electrode.analyte(),
                     electrode.basis().map(basis -> " " + basis).orElse(""),
                     electrode.unit(),
                     temperature(electrode.temperature())));
-    lines.add(indent + settle(electrode.settle()));
-    lines.add(indent + calibrate(electrode.calibrate()));
-    ChemistryAccount.of(electrode).forEach(line -> lines.add(indent + line));
-    lines.add(indent + routine(electrode.routine()));
+    lines.add(INDENT + settle(electrode.settle()));
+    lines.add(INDENT + calibrate(electrode.calibrate()));
+    ChemistryAccount.of(electrode).forEach(line -> lines.add(INDENT + line));
+    lines.add(INDENT + routine(electrode.routine()));
   }
 
   private static String temperature(TemperatureSource source) {

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -17,7 +18,6 @@ import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
 import org.restpoint.adapters.recording.ProbeReading;
-import org.restpoint.adapters.recording.RecordingReader;
 import org.restpoint.config.station.Station;
 
 /**
@@ -52,23 +52,40 @@ public final class Replay implements Output {
   }
 
   /**
-   * Runs it.
+   * Runs a recording that is written as the links say that name this very file, or in the service's
+   * own form.
    *
    * @return how many rows were used and how many were not
    */
   public Counts run(Path recording, List<TimedInstruction> instructions) {
+    return run(recording, RecordingPart.of(station, recording), instructions);
+  }
+
+  /**
+   * Runs a recording that is written as the link of a probe says, unless it is in the service's own
+   * form. Refuses, with an {@link IllegalArgumentException}, a probe that is not among {@link
+   * #layouts}.
+   *
+   * @return how many rows were used and how many were not
+   */
+  public Counts run(Path recording, String probe, List<TimedInstruction> instructions) {
+    return run(recording, RecordingPart.like(station, probe), instructions);
+  }
+
+  /** The probes of a station whose links say how a recording is written. */
+  public static Set<String> layouts(Station station) {
+    return RecordingPart.links(station).keySet();
+  }
+
+  private Counts run(
+      Path recording, List<RecordingPart> parts, List<TimedInstruction> instructions) {
     StationRoutine routine = new StationRoutine(station, Map.of(), this, raw);
     Deque<TimedInstruction> waiting = new ArrayDeque<>(instructions);
     long unknown = 0;
-    try (RecordingReader rows =
-        RecordingReader.open(
-            recording,
-            problem ->
-                complaints.accept(
-                    "%s line %d: %s".formatted(recording, problem.line(), problem.reason())))) {
+    try (RecordingRows rows = RecordingRows.open(recording, parts, complaints)) {
       boolean begun = false;
-      while (rows.hasNext()) {
-        ProbeReading row = rows.next();
+      for (Optional<ProbeReading> next = rows.next(); next.isPresent(); next = rows.next()) {
+        ProbeReading row = next.get();
         Instant time = row.reading().time();
         if (!begun) {
           routine.begin(first(time, waiting));
@@ -88,7 +105,8 @@ public final class Replay implements Output {
       instructUpTo(Instant.MAX, waiting, routine);
       routine.conclude();
       flush();
-      return new Counts(rows.counts().accepted() - unknown, rows.counts().rejected() + unknown);
+      rows.conclude();
+      return new Counts(rows.accepted() - unknown, rows.rejected() + unknown);
     }
   }
 

@@ -4,8 +4,6 @@ import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.mqtt.MqttReadings;
-import org.restpoint.adapters.recording.RecordingLink;
-import org.restpoint.adapters.recording.RecordingSettings;
 import org.restpoint.adapters.serial.SerialLink;
 import org.restpoint.adapters.serial.SerialSettings;
 import org.restpoint.adapters.simulated.Beaker;
@@ -51,11 +49,8 @@ final class LinkWiring {
       return mqtt.link(MqttWiring.settings(topic, probe.name()), listener);
     }
     if (settings instanceof LinkSettings.Recording recording) {
-      return new RecordingLink(
-          new RecordingSettings(recording.file(), probe.name()),
-          listener,
-          surroundings.clock(),
-          surroundings.nanos());
+      return RecordingWiring.link(
+          recording, probe.name(), listener, surroundings.clock(), surroundings.nanos());
     }
     return simulated((LinkSettings.Simulated) settings, probe, listener);
   }

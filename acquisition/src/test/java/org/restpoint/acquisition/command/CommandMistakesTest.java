@@ -236,7 +236,10 @@ class CommandMistakesTest {
     assertSaid(
         run("replay", station, wrong),
         4,
-        "%s line 1: expected the header time,probe,millivolts,celsius, found time;probe;mV"
+        ("%s line 1: expected the header time,probe,millivolts,celsius, found time;probe;mV."
+                + " Its columns are \"time\", \"probe\", \"mV\". Say under link.recording which is"
+                + " which: delimiter: semicolon, columns: { time: \"time\", probe: \"probe\","
+                + " millivolts: \"mV\" }")
             .formatted(wrong));
   }
 

@@ -24,7 +24,13 @@ final class DecimalField {
   /** Beyond this an exponent only makes 0 or infinity; {@link Double#parseDouble} does the rest. */
   private static final int LARGEST_EXPONENT = 9_999;
 
+  private final char decimalMark;
   private double value;
+
+  /** Numbers with this character before their decimals. */
+  DecimalField(char decimalMark) {
+    this.decimalMark = decimalMark;
+  }
 
   /** The number read last. */
   double value() {
@@ -53,7 +59,7 @@ final class DecimalField {
         if (count > DIGITS_IN_A_LONG) {
           return readSlowly(text, from, to);
         }
-      } else if (c == '.' && !point) {
+      } else if (c == decimalMark && !point) {
         point = true;
       } else {
         break;
@@ -105,12 +111,17 @@ final class DecimalField {
   private boolean readSlowly(char[] text, int from, int to) {
     for (int i = from; i < to; i++) {
       char c = text[i];
-      if ((c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
+      if ((c < '0' || c > '9')
+          && c != decimalMark
+          && c != '-'
+          && c != '+'
+          && c != 'e'
+          && c != 'E') {
         return false;
       }
     }
     try {
-      value = Double.parseDouble(new String(text, from, to - from));
+      value = Double.parseDouble(new String(text, from, to - from).replace(decimalMark, '.'));
       return true;
     } catch (NumberFormatException e) {
       // Two points, an exponent without digits and the like: not a number, as the caller is told.

@@ -1,9 +1,11 @@
 package org.restpoint.adapters.recording;
 
+import java.util.List;
+
 /**
  * The first row of a file.
  *
  * @param line where it starts
- * @param text its values as they stand, joined by commas
+ * @param values its values, white space around them taken off
  */
-record HeaderRow(long line, String text) implements Row {}
+record HeaderRow(long line, List<String> values) implements Row {}

@@ -30,7 +30,7 @@ public final class RecordingLink implements Link {
   private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
 
   /** Told one by one up to here, then only counted: a file can have a million of them. */
-  private static final int PROBLEMS_TOLD = 5;
+  private static final int ROWS_TOLD = 5;
 
   private final RecordingSettings settings;
   private final LinkListener listener;
@@ -39,7 +39,7 @@ public final class RecordingLink implements Link {
   private final Delivery delivery;
   private final LinkState state = new LinkState();
   private final LinkThread thread;
-  private int problemsTold;
+  private final SkipReport skips = new SkipReport(ROWS_TOLD, this::tell);
 
   /**
    * A link that plays it; opens nothing.
@@ -97,7 +97,7 @@ public final class RecordingLink implements Link {
 
   private @Nullable RecordingReader open() {
     try {
-      return RecordingReader.open(settings.file(), this::reject);
+      return RecordingReader.open(settings.file(), settings.layout(), this::skip);
     } catch (RecordingException e) {
       state.become(Condition.LOST, String.valueOf(e.getMessage()));
       return null;
@@ -110,7 +110,7 @@ public final class RecordingLink implements Link {
       Playing playing = null;
       while (reader.hasNext()) {
         ProbeReading row = reader.next();
-        if (row.probe().equals(settings.probe())) {
+        if (row.probe().isEmpty() || row.probe().equals(settings.probe())) {
           Instant recorded = row.reading().time();
           playing = playing == null ? begin(recorded) : playing;
           long wait = playing.startNanos() + playing.since(recorded).toNanos() - nanos.getAsLong();
@@ -140,6 +140,14 @@ public final class RecordingLink implements Link {
 
   private void end(RecordingCounts counts, boolean empty) {
     state.become(Condition.ENDED, "");
+    skips
+        .summary()
+        .ifPresent(
+            all ->
+                tell(
+                    "lines-skipped",
+                    "of the recording %s were passed over: %s".formatted(settings.file(), all),
+                    ""));
     if (empty) {
       tell(
           "recording-empty",
@@ -151,17 +159,18 @@ public final class RecordingLink implements Link {
     }
   }
 
-  private void reject(RowProblem problem) {
-    delivery.rejected();
-    if (problemsTold < PROBLEMS_TOLD) {
-      problemsTold++;
-      tell(
-          "line-rejected",
-          "%s line %d: %s".formatted(settings.file(), problem.line(), problem.reason()),
-          problemsTold < PROBLEMS_TOLD
-              ? "Mend the row."
-              : "Mend the rows; further ones are only counted.");
+  private void skip(SkippedLine line) {
+    if (line.skip().isRejected()) {
+      delivery.rejected();
     }
+    skips.accept(line);
+  }
+
+  private void tell(SkippedLine line) {
+    tell(
+        "line-rejected",
+        "%s line %d: %s".formatted(settings.file(), line.line(), line.reason()),
+        skips.isFull() ? "Mend the rows; further ones are only counted." : "Mend the row.");
   }
 
   private void tell(String code, String text, String remedy) {

@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.RecordType;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.restpoint.adapters.text.Excerpt;
@@ -12,11 +13,9 @@ import org.restpoint.stability.reading.Reading;
 
 /**
  * Turns the values of each row into a {@link Row} as the CSV parser finds them, without making text
- * of them. It throws nothing: what is wrong with a row is a {@link RowProblem}.
+ * of them. It throws nothing: what is wrong with a row is a {@link SkippedLine}.
  */
 final class RecordingRows extends CsvCallbackHandler<Row> {
-
-  private static final int COLUMNS = 4;
 
   /** The reason of a row that nothing is wrong with. */
   private static final String NONE = "";
@@ -24,25 +23,52 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
   private static final String RUNS_OVER =
       "a quoted value runs over the end of the line; is a closing quotation mark missing?";
 
-  /** Names kept so that one is not made anew for each row; more than a station has probes. */
-  private static final int NAMES_KEPT = 64;
-
-  private final TimeField time;
-  private final DecimalField decimal = new DecimalField();
-  private final List<String> names = new ArrayList<>();
-  private @Nullable List<String> header = new ArrayList<>();
+  private final RecordingLayout layout;
+  private final TimeText time;
+  private final DecimalField decimal;
+  private final String[] missing;
+  private final RowClock order;
+  private final RowValues values;
+  private final ProbeNames names = new ProbeNames();
+  private @Nullable List<String> header;
+  private BoundColumns columns;
   private RecordType type = RecordType.DATA;
+  private long firstLine;
   private long line;
-  private int columns;
+  private int count;
+  private int headings;
+  private boolean tooMany;
+  private String date = "";
+  private String timeOfDay = "";
   private String probe = "";
-  private OptionalDouble millivolts = OptionalDouble.empty();
-  private OptionalDouble celsius = OptionalDouble.empty();
+  private OptionalDouble potential = OptionalDouble.empty();
+  private OptionalDouble temperature = OptionalDouble.empty();
+  private Skip skip = Skip.TIME;
   private String reason = NONE;
-  private TimeField.@Nullable Form form;
-  private long latestMillis = Long.MIN_VALUE;
 
-  RecordingRows(Instant zero) {
-    this.time = new TimeField(zero);
+  /** Rows of a file; seconds from zero are counted from 1970. */
+  RecordingRows(RecordingLayout layout, @Nullable NearClock near) {
+    this.layout = layout;
+    this.time = TimeText.of(layout.time(), layout.text().decimalMark(), Instant.EPOCH);
+    this.decimal = new DecimalField(layout.text().decimalMark().character());
+    this.missing = layout.missing().toArray(String[]::new);
+    this.order = new RowClock(layout, near);
+    this.values = new RowValues(layout);
+    this.header = layout.header() ? new ArrayList<>() : null;
+    this.columns =
+        layout.header()
+            ? BoundColumns.headed(RecordingLayout.NATIVE.columns(), RecordingLayout.NATIVE_HEADER)
+            : BoundColumns.numbered(layout.columns());
+  }
+
+  /** Reads the rows after the header by these columns. */
+  void bind(BoundColumns found) {
+    columns = found;
+  }
+
+  /** The next text is a line of its own, this one of the file. */
+  void startAt(long number) {
+    firstLine = number - 1;
   }
 
   /** The line the row under way starts on. */
@@ -57,20 +83,26 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
 
   @Override
   protected int getFieldCount() {
-    return columns;
+    return count;
   }
 
   @Override
   protected void beginRecord(long startingLineNumber) {
-    line = startingLineNumber;
-    columns = 0;
+    line = firstLine + startingLineNumber;
+    count = 0;
+    headings = 0;
+    tooMany = false;
+    date = "";
+    timeOfDay = "";
+    potential = OptionalDouble.empty();
+    temperature = OptionalDouble.empty();
     reason = NONE;
     type = RecordType.DATA;
   }
 
   @Override
   protected void setComment(char[] text, int offset, int length) {
-    throw new IllegalStateException("the parser is told to know no comments");
+    type = RecordType.COMMENT;
   }
 
   @Override
@@ -88,108 +120,134 @@ final class RecordingRows extends CsvCallbackHandler<Row> {
     while (from < to && isSpace(text[to - 1])) {
       to--;
     }
-    int column = columns++;
+    int column = count++;
     if (header != null) {
       header.add(new String(text, from, to - from));
-    } else if (reason.isEmpty()) {
-      reason = quoted && runsOver(text, from, to) ? RUNS_OVER : take(column, text, from, to);
+      return;
+    }
+    if (column >= columns.count()) {
+      tooMany |= from < to;
+      return;
+    }
+    Role role = columns.role(column);
+    if (role == Role.OTHER) {
+      return;
+    }
+    headings += ProbeNames.is(columns.heading(column), text, from, to) ? 1 : 0;
+    if (reason.isEmpty()) {
+      if (quoted && runsOver(text, from, to)) {
+        refuse(Skip.ENDLESS, RUNS_OVER);
+      } else {
+        take(role, text, from, to);
+      }
     }
   }
 
   @Override
   protected Row buildRecord() {
+    if (type == RecordType.COMMENT) {
+      return new SkippedLine(line, Skip.COMMENT, "a comment");
+    }
     List<String> first = header;
     if (first != null && type == RecordType.DATA) {
       header = null;
-      return new HeaderRow(line, String.join(",", first));
+      return new HeaderRow(line, first);
     }
-    if (reason.isEmpty() && columns != COLUMNS) {
-      reason = "expected %d values, found %d".formatted(COLUMNS, columns);
+    if (headings == columns.used() && layout.header()) {
+      return new SkippedLine(line, Skip.HEADER_AGAIN, "the header stands here again");
     }
-    return reason.isEmpty() ? reading() : new RowProblem(line, reason);
+    if (reason.isEmpty() && !fits()) {
+      refuse(Skip.VALUES, "expected %d values, found %d".formatted(expected(), count));
+    }
+    if (reason.isEmpty() && layout.columns().date().isPresent()) {
+      String whole = date + ' ' + timeOfDay;
+      readTime(whole.toCharArray(), 0, whole.length());
+    }
+    return reason.isEmpty() ? reading() : new SkippedLine(line, skip, reason);
+  }
+
+  private boolean fits() {
+    return layout.isNative()
+        ? count == columns.count()
+        : count >= columns.needed() && !(layout.header() && tooMany);
+  }
+
+  private int expected() {
+    return layout.header() ? columns.count() : columns.needed();
   }
 
   private Row reading() {
-    long millis = time.epochMillis();
-    if (form != null && form != time.form()) {
-      return new RowProblem(
-          line,
-          time.form() == TimeField.Form.SECONDS
-              ? "the time is in seconds, in the rows before it it is ISO 8601"
-              : "the time is ISO 8601, in the rows before it it is in seconds");
+    boolean timed = layout.columns().time().isPresent();
+    Optional<String> gap = values.gap(potential, temperature);
+    if (gap.isPresent()) {
+      return new SkippedLine(line, Skip.GAP, gap.get());
     }
-    if (millis < latestMillis) {
-      return new RowProblem(
-          line,
-          "the time %s goes back behind %s of a row before it"
-              .formatted(Instant.ofEpochMilli(millis), Instant.ofEpochMilli(latestMillis)));
+    if (timed && !order.fits(probe, time)) {
+      return new SkippedLine(line, order.skip(), order.fault());
     }
-    try {
-      Reading reading = new Reading(Instant.ofEpochMilli(millis), millivolts, celsius);
-      form = time.form();
-      latestMillis = millis;
-      return new ProbeReading(probe, reading);
-    } catch (IllegalArgumentException e) {
-      return new RowProblem(line, String.valueOf(e.getMessage()));
+    Instant at = Instant.ofEpochMilli(timed ? order.millis() : 0);
+    Reading reading = values.reading(at, potential, temperature);
+    if (reading == null) {
+      return new SkippedLine(line, Skip.BEYOND, values.fault());
+    }
+    if (timed) {
+      order.accepted();
+    }
+    return new ProbeReading(probe, reading);
+  }
+
+  private void take(Role role, char[] text, int from, int to) {
+    switch (role) {
+      case DATE -> date = new String(text, from, to - from);
+      case TIME -> {
+        if (layout.columns().date().isPresent()) {
+          timeOfDay = new String(text, from, to - from);
+        } else {
+          readTime(text, from, to);
+        }
+      }
+      case PROBE -> {
+        if (from == to) {
+          refuse(Skip.PROBE, "the probe has no name");
+        } else {
+          probe = names.of(text, from, to);
+        }
+      }
+      case POTENTIAL -> potential = number(values.potentialName(), text, from, to);
+      case TEMPERATURE -> temperature = number(values.temperatureName(), text, from, to);
+      case OTHER -> {}
     }
   }
 
-  /** Takes one value; what is wrong with it, or nothing. */
-  private String take(int column, char[] text, int from, int to) {
-    return switch (column) {
-      case 0 ->
-          time.read(text, from, to)
-              ? NONE
-              : "the time \"%s\" is neither ISO 8601 in UTC (2026-04-02T14:03:00.250Z) nor seconds (12.25)"
-                  .formatted(excerpt(text, from, to));
-      case 1 -> {
-        probe = name(text, from, to);
-        yield from == to ? "the probe has no name" : NONE;
-      }
-      case 2 -> {
-        boolean number = from == to || decimal.read(text, from, to);
-        millivolts = from < to ? OptionalDouble.of(decimal.value()) : OptionalDouble.empty();
-        yield number ? NONE : notANumber("millivolts", text, from, to);
-      }
-      case 3 -> {
-        boolean number = from == to || decimal.read(text, from, to);
-        celsius = from < to ? OptionalDouble.of(decimal.value()) : OptionalDouble.empty();
-        yield number ? NONE : notANumber("celsius", text, from, to);
-      }
-      default -> NONE;
-    };
+  private void readTime(char[] text, int from, int to) {
+    if (!time.read(text, from, to)) {
+      refuse(time.skip(), "the time \"%s\" %s".formatted(excerpt(text, from, to), time.fault()));
+    }
   }
 
-  private static String notANumber(String column, char[] text, int from, int to) {
-    return "%s \"%s\" is not a number".formatted(column, excerpt(text, from, to));
+  private OptionalDouble number(String what, char[] text, int from, int to) {
+    if (from == to || isMissing(text, from, to)) {
+      return OptionalDouble.empty();
+    }
+    if (!decimal.read(text, from, to)) {
+      refuse(Skip.NUMBER, "%s \"%s\" is not a number".formatted(what, excerpt(text, from, to)));
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(decimal.value());
   }
 
-  private String name(char[] text, int from, int to) {
-    if (isNamed(probe, text, from, to)) {
-      return probe;
-    }
-    for (String known : names) {
-      if (isNamed(known, text, from, to)) {
-        return known;
+  private boolean isMissing(char[] text, int from, int to) {
+    for (String word : missing) {
+      if (ProbeNames.is(word, text, from, to)) {
+        return true;
       }
     }
-    String name = new String(text, from, to - from);
-    if (names.size() < NAMES_KEPT) {
-      names.add(name);
-    }
-    return name;
+    return false;
   }
 
-  private static boolean isNamed(String name, char[] text, int from, int to) {
-    if (name.length() != to - from) {
-      return false;
-    }
-    for (int i = 0; i < name.length(); i++) {
-      if (name.charAt(i) != text[from + i]) {
-        return false;
-      }
-    }
-    return true;
+  private void refuse(Skip why, String words) {
+    skip = why;
+    reason = words;
   }
 
   private static String excerpt(char[] text, int from, int to) {

@@ -1,4 +1,4 @@
 package org.restpoint.adapters.recording;
 
 /** What one row of a recording came to. */
-sealed interface Row permits ProbeReading, RowProblem, HeaderRow {}
+sealed interface Row permits ProbeReading, SkippedLine, HeaderRow {}

@@ -11,7 +11,7 @@ import java.time.temporal.ChronoUnit;
  * zero ({@code 12.25}, without exponent). Both are rounded to the nearest millisecond, a half to
  * the even one.
  */
-final class TimeField {
+final class TimeField implements TimeText {
 
   /** What a time is written as. */
   enum Form {
@@ -43,18 +43,34 @@ final class TimeField {
     return form;
   }
 
-  long epochMillis() {
+  @Override
+  public long epochMillis() {
     return epochMillis;
   }
 
-  /** Reads the characters from one place up to another; false when they are not a time. */
-  boolean read(char[] text, int from, int to) {
+  @Override
+  public long laterMillis() {
+    return epochMillis;
+  }
+
+  @Override
+  public Skip skip() {
+    return Skip.TIME;
+  }
+
+  @Override
+  public String fault() {
+    return "is neither ISO 8601 in UTC (2026-04-02T14:03:00.250Z) nor seconds (12.25)";
+  }
+
+  @Override
+  public boolean read(char[] text, int from, int to) {
     if (to > from && (text[to - 1] == 'Z' || text[to - 1] == 'z')) {
       form = Form.ISO;
       return readIso(text, from, to) || readIsoSlowly(text, from, to);
     }
     form = Form.SECONDS;
-    return readSeconds(text, from, to);
+    return readSeconds(text, from, to, '.');
   }
 
   private boolean readIso(char[] text, int from, int to) {
@@ -124,7 +140,8 @@ final class TimeField {
     }
   }
 
-  private boolean readSeconds(char[] text, int from, int to) {
+  /** Reads seconds from the zero, with this character before their decimals. */
+  boolean readSeconds(char[] text, int from, int to, char decimalMark) {
     int at = from;
     boolean negative = at < to && text[at] == '-';
     if (at < to && (text[at] == '-' || text[at] == '+')) {
@@ -139,7 +156,7 @@ final class TimeField {
     for (int i = 0; i < 3; i++) {
       millis *= 10;
     }
-    if (at < to && text[at] == '.') {
+    if (at < to && text[at] == decimalMark) {
       int first = ++at;
       int weight = 100;
       boolean beyondHalf = false;
@@ -164,7 +181,8 @@ final class TimeField {
     return seen > 0 && at == to;
   }
 
-  private static int roundedToMillis(int nanos) {
+  /** Nanoseconds of a second as milliseconds, a half to the even one. */
+  static int roundedToMillis(int nanos) {
     int millis = nanos / 1_000_000;
     int rest = nanos % 1_000_000;
     return rest > 500_000 || (rest == 500_000 && (millis & 1) == 1) ? millis + 1 : millis;

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class DecimalFieldTest {
 
-  private final DecimalField field = new DecimalField();
+  private final DecimalField field = new DecimalField('.');
 
   @ParameterizedTest
   @ValueSource(

@@ -100,6 +100,8 @@ class RecordingLinkTest {
       }
       assertThat(heard.nextTrouble().remedy())
           .isEqualTo("Mend the rows; further ones are only counted.");
+      assertThat(heard.nextTrouble().text())
+          .endsWith("1000 × a time that cannot be read (lines 2, 3, 4, 5, 6, ...)");
       assertThat(heard.nextTrouble())
           .isEqualTo(
               new LinkTrouble(

@@ -22,7 +22,7 @@ class RecordingReaderTest {
 
   private static final Instant T = Instant.parse("2026-04-02T14:03:00Z");
 
-  private final List<RowProblem> problems = new ArrayList<>();
+  private final List<SkippedLine> problems = new ArrayList<>();
   private final Path folder;
   private final Path file;
   private RecordingCounts counts = new RecordingCounts(0, 0);
@@ -96,25 +96,29 @@ class RecordingReaderTest {
         .containsExactly(10L, 20L);
     assertThat(problems)
         .containsExactly(
-            new RowProblem(
+            new SkippedLine(
                 3,
+                Skip.TIME,
                 "the time \"x\" is neither ISO 8601 in UTC (2026-04-02T14:03:00.250Z)"
                     + " nor seconds (12.25)"),
-            new RowProblem(4, "the probe has no name"),
-            new RowProblem(6, "millivolts \"1.2.3\" is not a number"),
-            new RowProblem(7, "celsius \"warm\" is not a number"),
-            new RowProblem(8, "a reading needs a potential or a temperature"),
-            new RowProblem(9, "the temperature is not a number above absolute zero"),
-            new RowProblem(10, "expected 4 values, found 3"),
-            new RowProblem(11, "expected 4 values, found 5"),
-            new RowProblem(
+            new SkippedLine(4, Skip.PROBE, "the probe has no name"),
+            new SkippedLine(6, Skip.NUMBER, "millivolts \"1.2.3\" is not a number"),
+            new SkippedLine(7, Skip.NUMBER, "celsius \"warm\" is not a number"),
+            new SkippedLine(8, Skip.GAP, "a reading needs a potential or a temperature"),
+            new SkippedLine(9, Skip.BEYOND, "the temperature is not a number above absolute zero"),
+            new SkippedLine(10, Skip.VALUES, "expected 4 values, found 3"),
+            new SkippedLine(11, Skip.VALUES, "expected 4 values, found 5"),
+            new SkippedLine(
                 12,
+                Skip.TIME_BACK,
                 "the time 1970-01-01T00:00:09Z goes back behind 1970-01-01T00:00:10Z"
                     + " of a row before it"),
-            new RowProblem(13, "the time is ISO 8601, in the rows before it it is in seconds"),
-            new RowProblem(14, "the potential is not a finite number"),
-            new RowProblem(
+            new SkippedLine(
+                13, Skip.TIME, "the time is ISO 8601, in the rows before it it is in seconds"),
+            new SkippedLine(14, Skip.BEYOND, "the potential is not a finite number"),
+            new SkippedLine(
                 15,
+                Skip.ENDLESS,
                 "a quoted value runs over the end of the line;"
                     + " is a closing quotation mark missing?"));
     assertThat(counts).isEqualTo(new RecordingCounts(2, 12));
@@ -127,8 +131,11 @@ class RecordingReaderTest {
         .isInstanceOf(RecordingException.class)
         .hasMessage(
             file
-                + " line 1: expected the header time,probe,millivolts,celsius, found when;probe;mV");
-    assertThatThrownBy(() -> rows("0.5,a,1,2\n")).hasMessageEndingWith("found 0.5,a,1,2");
+                + " line 1: expected the header time,probe,millivolts,celsius, found when;probe;mV."
+                + " Its columns are \"when\", \"probe\", \"mV\". Say under link.recording which is which:"
+                + " delimiter: semicolon, columns: { time: \"when\", probe: \"probe\","
+                + " millivolts: \"mV\" }");
+    assertThatThrownBy(() -> rows("0.5,a,1,2\n")).hasMessageContaining("found 0.5,a,1,2. Its");
     assertThatThrownBy(() -> rows(""))
         .hasMessage(
             file
@@ -172,7 +179,7 @@ class RecordingReaderTest {
     Files.write(file, bytes);
     assertThat(read()).isEmpty();
     assertThat(problems)
-        .containsExactly(new RowProblem(2, "millivolts \"\\uFFFD\" is not a number"));
+        .containsExactly(new SkippedLine(2, Skip.NUMBER, "millivolts \"\\uFFFD\" is not a number"));
   }
 
   @Test

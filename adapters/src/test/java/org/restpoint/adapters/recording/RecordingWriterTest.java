@@ -65,7 +65,7 @@ class RecordingWriterTest {
       written.forEach(row -> writer.write(row.probe(), row.reading()));
     }
     List<ProbeReading> read = new ArrayList<>();
-    List<RowProblem> problems = new ArrayList<>();
+    List<SkippedLine> problems = new ArrayList<>();
     try (RecordingReader reader = RecordingReader.open(file, problems::add)) {
       reader.forEachRemaining(read::add);
     }

@@ -3,6 +3,7 @@ package org.restpoint.config.file;
 import java.util.Optional;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LinkSettings.Mqtt;
+import org.restpoint.config.station.LinkSettings.Recording;
 import org.restpoint.config.station.LinkSettings.Serial;
 import org.restpoint.config.station.MqttPayload;
 
@@ -27,6 +28,11 @@ final class CarriedTemperature {
       return lack(
           "a serial line pattern without the group celsius",
           "put (?<celsius>[-+.\\d]+) where the line shows it");
+    }
+    if (link instanceof Recording recording
+        && recording.layout().filter(l -> l.numbers().temperature().isEmpty()).isPresent()) {
+      return lack(
+          "a recording without a column of temperatures", "name it under columns, e.g. celsius: T");
     }
     if (link instanceof Mqtt mqtt) {
       if (mqtt.payload() instanceof MqttPayload.BareNumber) {

@@ -13,9 +13,6 @@ final class LinkReader {
   /** The kinds of link. */
   static final List<String> KINDS = List.of("serial", "mqtt", "recording", "simulated");
 
-  /** The keys of a recording. */
-  static final List<String> RECORDING_KEYS = List.of("file");
-
   /** The keys of a simulated electrode. */
   static final List<String> SIMULATED_KEYS =
       List.of(
@@ -75,16 +72,10 @@ final class LinkReader {
     return switch (kind) {
       case "serial" -> section.flatMap(keys -> new SerialReader(keys, thermometer).read());
       case "mqtt" -> section.flatMap(keys -> new MqttReader(keys, thermometer).read());
-      case "recording" -> section.flatMap(this::recording);
+      case "recording" ->
+          section.flatMap(keys -> new RecordingKeys(keys, folder, thermometer).read());
       default -> section.flatMap(this::simulated);
     };
-  }
-
-  private Optional<LinkSettings> recording(Section keys) {
-    keys.only(RECORDING_KEYS);
-    return keys.need("file", "the path of a recording")
-        .flatMap(value -> StationReader.path(value, folder))
-        .map(LinkSettings.Recording::new);
   }
 
   private Optional<LinkSettings> simulated(Section keys) {

@@ -46,11 +46,29 @@ public sealed interface LinkSettings {
       implements LinkSettings {}
 
   /**
-   * A recording played at the speed it was made.
+   * A recording, played at the speed it was made or followed while it grows.
    *
    * @param file the CSV file, resolved against the station file's folder
+   * @param layout how it is written; empty for the service's own form
+   * @param knownAs what the file calls the probe, where it is not the probe's name
+   * @param following how it is followed; empty for one that is played
    */
-  record Recording(Path file) implements LinkSettings {}
+  record Recording(
+      Path file,
+      Optional<RecordingLayout> layout,
+      Optional<String> knownAs,
+      Optional<Following> following)
+      implements LinkSettings {}
+
+  /**
+   * How a growing recording is followed.
+   *
+   * @param fromStart whether rows that stand in it already are read too
+   * @param timeWithin how far a row's own time may be off from the clock; empty where readings are
+   *     stamped on arrival
+   * @param noDataAfter silence longer than this is told
+   */
+  record Following(boolean fromStart, Optional<Duration> timeWithin, Duration noDataAfter) {}
 
   /**
    * A simulated electrode sitting in one solution.

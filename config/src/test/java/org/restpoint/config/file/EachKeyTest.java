@@ -18,7 +18,8 @@ class EachKeyTest {
         "/mistakes.csv",
         "/mistakes-lab.csv",
         "/mistakes-numbers.csv",
-        "/mistakes-mqtt.csv"
+        "/mistakes-mqtt.csv",
+        "/mistakes-recording.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

@@ -52,7 +52,15 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "field.yaml", "smallest.yaml"})
+  @ValueSource(
+      strings = {
+        "bench.yaml",
+        "stream.yaml",
+        "lab.yaml",
+        "field.yaml",
+        "recording.yaml",
+        "smallest.yaml"
+      })
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -65,7 +73,8 @@ class SchemaTest {
         "/mistakes.csv",
         "/mistakes-lab.csv",
         "/mistakes-numbers.csv",
-        "/mistakes-mqtt.csv"
+        "/mistakes-mqtt.csv",
+        "/mistakes-recording.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,
@@ -92,6 +101,7 @@ class SchemaTest {
           /$defs/serial/properties                                         | serial
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
+          /$defs/recording/properties/columns/properties                   | columns
           /$defs/simulated/properties                                      | simulated
           /$defs/source/oneOf/1/properties                                 | fixed
           /$defs/source/oneOf/2/properties                                 | probe
@@ -124,7 +134,8 @@ class SchemaTest {
       case "link" -> LinkReader.KINDS;
       case "serial" -> SerialReader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
-      case "recording" -> LinkReader.RECORDING_KEYS;
+      case "recording" -> RecordingKeys.KEYS;
+      case "columns" -> RecordingColumnsReader.KEYS;
       case "simulated" -> LinkReader.SIMULATED_KEYS;
       case "fixed" -> TemperatureReader.FIXED_KEYS;
       case "probe" -> TemperatureReader.PROBE_KEYS;

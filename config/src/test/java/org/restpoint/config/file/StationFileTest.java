@@ -200,7 +200,12 @@ class StationFileTest {
     assertThat(number.temperature()).isEqualTo(new TemperatureSource.Fixed(12, 1));
     assertThat(number.routine()).isEqualTo(new Routine.EachRest(Duration.ofMinutes(5)));
     assertThat(probe(station, "played").link())
-        .isEqualTo(new LinkSettings.Recording(folder.resolve("recordings/fluoride.csv")));
+        .isEqualTo(
+            new LinkSettings.Recording(
+                folder.resolve("recordings/fluoride.csv"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
     LinkSettings.Simulated simulated = (LinkSettings.Simulated) probe(station, "made-up").link();
     assertThat(simulated.offsetMillivolts()).isEqualTo(-200);
     assertThat(simulated.creepMillivoltsPerHour()).isEqualTo(-1.5);
