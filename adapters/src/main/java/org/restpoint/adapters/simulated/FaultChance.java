@@ -9,7 +9,7 @@ import java.util.Random;
 public final class FaultChance {
 
   /** So that it does not repeat the electrode's noise. An arbitrary odd number. */
-  private static final long ANOTHER = 0x5DEECE66DL;
+  private static final long ANOTHER = 0xC2B2AE3D27D4EB4FL;
 
   /** Some fifty readings until it has wandered elsewhere. Our choice. */
   private static final Noise WANDERING = new Noise(0, 1, 0.98);
@@ -18,8 +18,8 @@ public final class FaultChance {
   private final NoiseSource wandering;
 
   FaultChance(long seed) {
-    this.random = new Random(seed * 31 + ANOTHER);
-    this.wandering = new NoiseSource(WANDERING, seed * 37 + ANOTHER);
+    this.random = new Random(seed ^ ANOTHER);
+    this.wandering = new NoiseSource(WANDERING, seed + ANOTHER);
   }
 
   /** A standard normal number. */

@@ -14,7 +14,7 @@ class EachKeyTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv"},
+      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-simulated.csv"},
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)

@@ -52,7 +52,8 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml"})
+  @ValueSource(
+      strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml", "simulated.yaml"})
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -61,7 +62,7 @@ class SchemaTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv"},
+      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-simulated.csv"},
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)
@@ -88,6 +89,10 @@ class SchemaTest {
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
           /$defs/simulated/properties                                      | simulated
+          /$defs/simulated-thermometer/properties                          | made-up thermometer
+          /$defs/simulated-temperature/oneOf/1/properties                  | swing
+          /$defs/visits/items/properties                                   | visit
+          /$defs/fault/properties                                          | fault
           /$defs/source/oneOf/1/properties                                 | fixed
           /$defs/source/oneOf/2/properties                                 | probe
           /$defs/settle/properties                                         | settle
@@ -120,7 +125,11 @@ class SchemaTest {
       case "serial" -> SerialReader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
       case "recording" -> LinkReader.RECORDING_KEYS;
-      case "simulated" -> LinkReader.SIMULATED_KEYS;
+      case "simulated" -> SimulatedReader.ELECTRODE_KEYS;
+      case "made-up thermometer" -> SimulatedReader.THERMOMETER_KEYS;
+      case "swing" -> SimulatedTemperatureReader.KEYS;
+      case "visit" -> SimulatedVisitsReader.KEYS;
+      case "fault" -> SimulatedFaultsReader.KEYS;
       case "fixed" -> TemperatureReader.FIXED_KEYS;
       case "probe" -> TemperatureReader.PROBE_KEYS;
       case "settle" -> SettleReader.KEYS;
