@@ -118,6 +118,18 @@ class FaultTest {
   }
 
   @Test
+  void theSameSeedGivesTheSameFaultsToTheLastBit() {
+    List<Fault.OfElectrode> faults =
+        List.of(new Fault.OpenCircuit(900, 80), new Fault.Spikes(9, 0.5), new Fault.NoiseBurst(2));
+    SimulatedElectrode one = electrode(0.5);
+    SimulatedElectrode two = electrode(0.5);
+    for (int i = 0; i < 200; i++) {
+      Instant time = T.plusSeconds(i);
+      assertThat(two.reading(time, faults)).isEqualTo(one.reading(time, faults));
+    }
+  }
+
+  @Test
   void aFaultIsThereFromItsBeginningToBeforeItsEndOnceOrAgain() {
     Fault silent = new Fault.Silent();
     ScheduledFault once =
