@@ -97,7 +97,12 @@ final class StationAccount {
     if (link instanceof LinkSettings.Recording recording) {
       return RecordingWords.of(recording);
     }
-    return "simulated";
+    LinkSettings.Simulated simulated = (LinkSettings.Simulated) link;
+    int faults = simulated.faults().size();
+    return "simulated, a reading every %s, %s"
+        .formatted(
+            Words.span(simulated.interval()),
+            faults == 0 ? "no faults" : faults == 1 ? "1 fault" : faults + " faults");
   }
 
   private static void electrode(Electrode electrode, List<String> lines) {

@@ -1,26 +1,16 @@
 package org.restpoint.acquisition.service;
 
-import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.mqtt.MqttReadings;
 import org.restpoint.adapters.serial.SerialLink;
 import org.restpoint.adapters.serial.SerialSettings;
-import org.restpoint.adapters.simulated.Beaker;
-import org.restpoint.adapters.simulated.ElectrodeTraits;
 import org.restpoint.adapters.simulated.SimulatedLink;
-import org.restpoint.adapters.simulated.SimulatedSettings;
-import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Probe;
 
 /** Makes the link that a probe's settings ask for. */
 final class LinkWiring {
-
-  /** What a bench meter commonly shows: 0.01 mV and 0.1 °C. */
-  private static final int MILLIVOLT_DECIMALS = 2;
-
-  private static final int CELSIUS_DECIMALS = 1;
 
   private final Surroundings surroundings;
   private final MqttReadings mqtt;
@@ -52,27 +42,9 @@ final class LinkWiring {
       return RecordingWiring.link(
           recording, probe.name(), listener, surroundings.clock(), surroundings.nanos());
     }
-    return simulated((LinkSettings.Simulated) settings, probe, listener);
-  }
-
-  private Link simulated(LinkSettings.Simulated settings, Probe probe, LinkListener listener) {
-    Electrode electrode = probe.electrode().orElseThrow();
     return new SimulatedLink(
-        new SimulatedSettings(
-            new ElectrodeTraits(
-                settings.slopePercent(),
-                settings.offsetMillivolts(),
-                StationTerms.analyte(electrode).charge(),
-                settings.timeConstant(),
-                settings.noiseMillivolts(),
-                settings.creepMillivoltsPerHour(),
-                settings.seed(),
-                MILLIVOLT_DECIMALS,
-                CELSIUS_DECIMALS),
-            new Beaker(
-                StationTerms.molesPerLitre(settings.solution(), electrode), settings.celsius()),
-            settings.interval(),
-            surroundings.simulationSpeed()),
+        SimulationTerms.settings(
+            (LinkSettings.Simulated) settings, probe, surroundings.simulationSpeed()),
         listener,
         surroundings.clock(),
         surroundings.nanos());

@@ -27,6 +27,7 @@ import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.SettleRule;
+import org.restpoint.config.station.Simulation;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureSource;
@@ -72,15 +73,12 @@ final class StationScene {
   private static Station station() {
     LinkSettings link =
         new LinkSettings.Simulated(
-            new Quantity(5, "mg/L"),
-            24.5,
-            97,
-            20,
-            Duration.ofSeconds(5),
-            0,
-            0,
+            new Simulation.Thermometer(
+                new Simulation.Temperature(24.5, 0, Duration.ofDays(1)),
+                new Simulation.Resolution(0.01, 0.1)),
             Duration.ofSeconds(1),
-            1);
+            Duration.ofSeconds(30),
+            List.of());
     Electrode electrode =
         new Electrode(
             "nitrate",

@@ -2,88 +2,107 @@ package org.restpoint.adapters.simulated;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Random;
+import java.util.List;
 import org.restpoint.stability.electrode.Nernst;
 import org.restpoint.stability.reading.Reading;
 
 /**
- * An electrode that comes to rest as the film of solution before its membrane is renewed by
- * diffusion.
+ * An electrode that comes to rest in the solutions it is put into.
  *
- * <p>E(t) = E1 + S · log10[1 − (1 − a0/a1) · e^(−t/τ)], with
+ * <p>E = offset + creep · t + S · log10(x) + noise, with
  *
  * <ul>
- *   <li>E in mV, t the time since the immersion, τ the time constant;
+ *   <li>E in mV, t the time since the start, the creep in mV/h;
  *   <li>S the slope in mV/decade: the ideal slope at the solution's temperature times the
  *       electrode's percentage; negative for an anion;
- *   <li>a1 the solution, a0 the film at the immersion, which is still the solution before where it
- *       had no time to renew, both in mol/L (ionic strength is taken as constant);
- *   <li>E1 = offset + S · log10(a1) the potential at rest.
+ *   <li>x what the membrane shows of its solutions, in mol/L, by the {@link ResponseModel}; at rest
+ *       it is the solution (ionic strength is taken as constant).
  * </ul>
  *
- * <p>Edges: where a0 = a1 the potential is at rest at once; coming from the stronger solution takes
- * longer than coming from the weaker one, as at a bench; the temperature is taken on at once. Noise
- * and creep are added, then the instrument rounds. The noise of a reading depends on how many were
- * taken before it.
- *
- * <p>Reference: W. E. Morf, E. Lindner and W. Simon, Theoretical treatment of the dynamic response
- * of ion-selective membrane electrodes, Anal. Chem. 47 (1975) 1596.
+ * <p>Edges: the temperature is taken on at once. Faults then disturb E, in their order, and the
+ * display rounds. A fault that slows the electrode slows its own time: while it responds n times
+ * slower, a second counts 1/n for every step underway. The noise of a reading depends on how many
+ * were taken before it, and not on faults.
  *
  * <p>For one thread.
  */
-public final class SimulatedElectrode {
+public final class SimulatedElectrode implements SimulatedProbe {
 
   private static final double NANOS_PER_HOUR = 3.6e12;
+  private static final double NANOS_PER_MILLI = 1e6;
 
   private final ElectrodeTraits traits;
+  private final Swing swing;
   private final Instant start;
-  private final Random noise;
-  private Beaker beaker;
-  private Instant immersed;
-  private double filmAtImmersion;
+  private final Membrane membrane;
+  private final NoiseSource noise;
+  private final FaultChance chance;
+  private double celsius;
+  private Instant reached;
+  private double ownMillis;
+  private double slowness = 1;
 
   /** An electrode at rest in its first beaker. */
-  public SimulatedElectrode(ElectrodeTraits traits, Beaker first, Instant start) {
+  public SimulatedElectrode(ElectrodeTraits traits, Beaker first, Swing swing, Instant start) {
     this.traits = traits;
+    this.swing = swing;
     this.start = start;
-    this.noise = new Random(traits.seed());
-    this.beaker = first;
-    this.immersed = start;
-    this.filmAtImmersion = first.molesPerLitre();
+    this.membrane = new Membrane(traits.response(), first.molesPerLitre());
+    this.noise = new NoiseSource(traits.noise(), traits.seed());
+    this.chance = new FaultChance(traits.seed());
+    this.celsius = first.celsius();
+    this.reached = start;
   }
 
-  /** Moves it to another beaker; a time before the last immersion counts as that one. */
+  /** Moves it to another beaker; a time before the latest reading or move counts as that one. */
   public void immerse(Instant time, Beaker next) {
-    filmAtImmersion = film(time);
-    immersed = time.isBefore(immersed) ? immersed : time;
-    beaker = next;
+    reach(time);
+    membrane.immerse(ownMillis, next.molesPerLitre());
+    celsius = next.celsius();
   }
 
-  /** What the instrument shows at a time, a whole millisecond. */
+  /** What the instrument shows at a time, a whole millisecond, without faults. */
   public Reading reading(Instant time) {
+    return reading(time, List.of());
+  }
+
+  @Override
+  public Reading reading(Instant time, List<Fault.OfElectrode> faults) {
+    return shown(time, faults, noise.next());
+  }
+
+  @Override
+  public Reading extraReading(Instant time, List<Fault.OfElectrode> faults) {
+    return shown(time, faults, traits.noise().whiteMillivolts() * chance.gaussian());
+  }
+
+  private Reading shown(Instant time, List<Fault.OfElectrode> faults, double noiseMillivolts) {
+    reach(time);
+    slowness = faults.stream().mapToDouble(Fault.OfElectrode::slowness).reduce(1, (a, b) -> a * b);
+    Duration elapsed = Duration.between(start, time);
+    double warmth = swing.celsius(celsius, elapsed);
     double slope =
-        Nernst.idealSlopeMillivoltsPerDecade(traits.charge(), beaker.celsius())
+        Nernst.idealSlopeMillivoltsPerDecade(traits.charge(), warmth)
             * (traits.slopePercent() / 100.0);
-    double potential = traits.offsetMillivolts() + slope * Math.log10(film(time));
-    double creep =
-        traits.creepMillivoltsPerHour()
-            * (Duration.between(start, time).toNanos() / NANOS_PER_HOUR);
-    double noisy = potential + creep + traits.noiseMillivolts() * noise.nextGaussian();
+    double millivolts =
+        traits.offsetMillivolts()
+            + slope * membrane.log10MolesPerLitre(ownMillis)
+            + traits.creepMillivoltsPerHour() * (elapsed.toNanos() / NANOS_PER_HOUR)
+            + noiseMillivolts;
+    for (Fault.OfElectrode fault : faults) {
+      millivolts = fault.disturbed(millivolts, chance);
+    }
     return Reading.of(
-        time,
-        rounded(noisy, traits.millivoltDecimals()),
-        rounded(beaker.celsius(), traits.celsiusDecimals()));
+        time, traits.display().millivolts(millivolts), traits.display().celsius(warmth));
   }
 
-  /** The film's concentration in mol/L: a1 · [1 − (1 − a0/a1) · e^(−t/τ)]. */
-  private double film(Instant time) {
-    double nanos = Math.max(0, Duration.between(immersed, time).toNanos());
-    double left = Math.exp(-nanos / traits.timeConstant().toNanos());
-    return beaker.molesPerLitre() - (beaker.molesPerLitre() - filmAtImmersion) * left;
-  }
-
-  private static double rounded(double value, int decimals) {
-    double steps = Math.pow(10, decimals);
-    return Math.rint(value * steps) / steps;
+  /**
+   * Lets the electrode's own time pass; it runs as slowly as the faults at the reading before say.
+   */
+  private void reach(Instant time) {
+    if (time.isAfter(reached)) {
+      ownMillis += Duration.between(reached, time).toNanos() / NANOS_PER_MILLI / slowness;
+      reached = time;
+    }
   }
 }

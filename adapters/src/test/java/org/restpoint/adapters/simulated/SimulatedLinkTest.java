@@ -87,17 +87,17 @@ class SimulatedLinkTest {
 
   @Test
   void intervalsAndSpeedsThatCannotBeAreRefused() {
-    assertThatThrownBy(() -> new SimulatedSettings(TRAITS, WEAK, Duration.ofNanos(1_500_000), 1))
+    assertThatThrownBy(() -> SimulatedSettings.of(TRAITS, WEAK, Duration.ofNanos(1_500_000), 1))
         .hasMessage("the interval is not a whole number of milliseconds above 0");
-    assertThatThrownBy(() -> new SimulatedSettings(TRAITS, WEAK, Duration.ZERO, 1))
+    assertThatThrownBy(() -> SimulatedSettings.of(TRAITS, WEAK, Duration.ZERO, 1))
         .hasMessage("the interval is not a whole number of milliseconds above 0");
-    assertThatThrownBy(() -> new SimulatedSettings(TRAITS, WEAK, Duration.ofSeconds(1), 0))
+    assertThatThrownBy(() -> SimulatedSettings.of(TRAITS, WEAK, Duration.ofSeconds(1), 0))
         .hasMessage("the speed is not above 0 and finite");
   }
 
   private static SimulatedLink link(CollectingListener heard, Duration interval, double speed) {
     return new SimulatedLink(
-        new SimulatedSettings(TRAITS, new Beaker(1e-2, 25.0), interval, speed),
+        SimulatedSettings.of(TRAITS, new Beaker(1e-2, 25.0), interval, speed),
         heard,
         InstantSource.fixed(NOW),
         System::nanoTime);

@@ -53,6 +53,7 @@ final class ElectrodeReader {
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
     RoutineReader.checkRoom(keys, settle, routine);
     checkBases(keys, measurand, basis);
+    SimulatedVisitsReader.check(keys, measurand);
     if (analyte.isEmpty() || temperature.isEmpty() || calibrate.isEmpty()) {
       return Optional.empty();
     }

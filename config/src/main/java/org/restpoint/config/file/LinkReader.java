@@ -1,11 +1,9 @@
 package org.restpoint.config.file;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.config.station.LinkSettings;
-import org.restpoint.config.station.LinkSettings.Simulated;
 
 /** Reads how a probe's readings come in. */
 final class LinkReader {
@@ -13,29 +11,7 @@ final class LinkReader {
   /** The kinds of link. */
   static final List<String> KINDS = List.of("serial", "mqtt", "recording", "simulated");
 
-  /** The keys of a simulated electrode. */
-  static final List<String> SIMULATED_KEYS =
-      List.of(
-          "solution",
-          "temperature",
-          "slope",
-          "offset",
-          "time-constant",
-          "noise",
-          "creep",
-          "interval",
-          "seed");
-
   static final String A_LINK = "a mapping with one of " + String.join(", ", KINDS);
-
-  private static final Allowed SLOPE = Allowed.from(Measure.SHARE, "1 %", "200 %");
-  private static final Allowed OFFSET = Allowed.from(Measure.POTENTIAL, "-2000 mV", "2000 mV");
-  private static final Allowed NOISE = Allowed.from(Measure.POTENTIAL, "0 mV", "100 mV");
-  private static final Allowed CREEP = Allowed.from(Measure.DRIFT, "-100 mV/h", "100 mV/h");
-  private static final Allowed TIME_CONSTANT = Allowed.from(Measure.TIME, "1 ms", "1 d");
-  private static final Allowed INTERVAL = Allowed.from(Measure.TIME, "1 ms", "1 d");
-
-  private static final long MOST_SEED = 1_000_000_000_000L;
 
   private final Path folder;
   private final boolean thermometer;
@@ -74,30 +50,7 @@ final class LinkReader {
       case "mqtt" -> section.flatMap(keys -> new MqttReader(keys, thermometer).read());
       case "recording" ->
           section.flatMap(keys -> new RecordingKeys(keys, folder, thermometer).read());
-      default -> section.flatMap(this::simulated);
+      default -> section.flatMap(keys -> SimulatedReader.read(keys, thermometer));
     };
-  }
-
-  private Optional<LinkSettings> simulated(Section keys) {
-    keys.only(SIMULATED_KEYS);
-    if (thermometer) {
-      keys.self().refuse("serial, mqtt or recording for a thermometer", "a simulated electrode");
-    }
-    double celsius = keys.find("temperature").flatMap(Allowed.WATER::number).orElse(25.0);
-    double slope = keys.find("slope").flatMap(SLOPE::number).orElse(98.0);
-    double offset = keys.find("offset").flatMap(OFFSET::number).orElse(0.0);
-    double noise = keys.find("noise").flatMap(NOISE::number).orElse(0.05);
-    double creep = keys.find("creep").flatMap(CREEP::number).orElse(0.0);
-    Duration timeConstant =
-        keys.find("time-constant").flatMap(TIME_CONSTANT::span).orElse(Duration.ofSeconds(8));
-    Duration interval = keys.find("interval").flatMap(INTERVAL::span).orElse(Duration.ofSeconds(1));
-    long seed = keys.find("seed").flatMap(value -> value.whole(-MOST_SEED, MOST_SEED)).orElse(1L);
-    return keys.need("solution", "what it sits in: " + Measure.CONCENTRATION.expected())
-        .flatMap(Concentrations::read)
-        .map(Concentrations::quantity)
-        .map(
-            solution ->
-                new Simulated(
-                    solution, celsius, slope, offset, timeConstant, noise, creep, interval, seed));
   }
 }

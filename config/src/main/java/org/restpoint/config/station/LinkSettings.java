@@ -2,6 +2,7 @@ package org.restpoint.config.station;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -71,27 +72,20 @@ public sealed interface LinkSettings {
   record Following(boolean fromStart, Optional<Duration> timeWithin, Duration noDataAfter) {}
 
   /**
-   * A simulated electrode sitting in one solution.
+   * A simulated electrode or thermometer.
    *
-   * @param solution what it sits in
-   * @param celsius the solution's temperature in °C
-   * @param slopePercent its slope, % of the ideal slope
-   * @param offsetMillivolts its potential at 1 mol/L, in mV
-   * @param timeConstant how fast it comes to rest
-   * @param noiseMillivolts standard deviation of its noise, in mV
-   * @param creepMillivoltsPerHour how fast its offset creeps, in mV/h
-   * @param interval how often it sends
-   * @param seed seed of its noise
+   * @param simulation what is simulated
+   * @param interval how often it sends, a whole number of milliseconds
+   * @param noDataAfter silence longer than this is told
+   * @param faults what goes wrong, and when
    */
   record Simulated(
-      Quantity solution,
-      double celsius,
-      double slopePercent,
-      double offsetMillivolts,
-      Duration timeConstant,
-      double noiseMillivolts,
-      double creepMillivoltsPerHour,
-      Duration interval,
-      long seed)
-      implements LinkSettings {}
+      Simulation simulation, Duration interval, Duration noDataAfter, List<SimulatedFault> faults)
+      implements LinkSettings {
+
+    /** Copies the faults. */
+    public Simulated {
+      faults = List.copyOf(faults);
+    }
+  }
 }

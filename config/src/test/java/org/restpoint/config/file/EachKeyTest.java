@@ -19,7 +19,8 @@ class EachKeyTest {
         "/mistakes-lab.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
-        "/mistakes-recording.csv"
+        "/mistakes-recording.csv",
+        "/mistakes-simulated.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

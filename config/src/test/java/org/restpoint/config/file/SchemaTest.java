@@ -59,6 +59,7 @@ class SchemaTest {
         "lab.yaml",
         "field.yaml",
         "recording.yaml",
+        "simulated.yaml",
         "smallest.yaml"
       })
   void anExampleIsSoundForBoth(String example) {
@@ -74,7 +75,8 @@ class SchemaTest {
         "/mistakes-lab.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
-        "/mistakes-recording.csv"
+        "/mistakes-recording.csv",
+        "/mistakes-simulated.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,
@@ -103,6 +105,10 @@ class SchemaTest {
           /$defs/recording/properties                                      | recording
           /$defs/recording/properties/columns/properties                   | columns
           /$defs/simulated/properties                                      | simulated
+          /$defs/simulated-thermometer/properties                          | made-up thermometer
+          /$defs/simulated-temperature/oneOf/1/properties                  | swing
+          /$defs/visits/items/properties                                   | visit
+          /$defs/fault/properties                                          | fault
           /$defs/source/oneOf/1/properties                                 | fixed
           /$defs/source/oneOf/2/properties                                 | probe
           /$defs/settle/properties                                         | settle
@@ -136,7 +142,11 @@ class SchemaTest {
       case "mqtt" -> MqttReader.KEYS;
       case "recording" -> RecordingKeys.KEYS;
       case "columns" -> RecordingColumnsReader.KEYS;
-      case "simulated" -> LinkReader.SIMULATED_KEYS;
+      case "simulated" -> SimulatedReader.ELECTRODE_KEYS;
+      case "made-up thermometer" -> SimulatedReader.THERMOMETER_KEYS;
+      case "swing" -> SimulatedTemperatureReader.KEYS;
+      case "visit" -> SimulatedVisitsReader.KEYS;
+      case "fault" -> SimulatedFaultsReader.KEYS;
       case "fixed" -> TemperatureReader.FIXED_KEYS;
       case "probe" -> TemperatureReader.PROBE_KEYS;
       case "settle" -> SettleReader.KEYS;

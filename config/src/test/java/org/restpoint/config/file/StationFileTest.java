@@ -27,6 +27,7 @@ import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.SettleRule;
+import org.restpoint.config.station.Simulation;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureNumber;
@@ -119,15 +120,21 @@ class StationFileTest {
     assertThat(probe(station, "no3-a").link())
         .isEqualTo(
             new LinkSettings.Simulated(
-                new Quantity(20, "mg/L"),
-                25,
-                98,
-                0,
-                Duration.ofSeconds(8),
-                0.05,
-                0,
+                new Simulation.Electrode(
+                    List.of(
+                        new Simulation.Visit(
+                            new Quantity(20, "mg/L"), Optional.empty(), Optional.empty())),
+                    new Simulation.Temperature(25, 0, Duration.ofDays(1)),
+                    98,
+                    0,
+                    new Simulation.Response.Film(Duration.ofSeconds(8)),
+                    new Simulation.Noise(0.05, 0, 0.8),
+                    0,
+                    1,
+                    new Simulation.Resolution(0.01, 0.1)),
                 Duration.ofSeconds(1),
-                1));
+                Duration.ofSeconds(30),
+                List.of()));
     Electrode electrode = electrode(station, "no3-a");
     assertThat(electrode.settle())
         .isEqualTo(
@@ -207,9 +214,10 @@ class StationFileTest {
                 Optional.empty(),
                 Optional.empty()));
     LinkSettings.Simulated simulated = (LinkSettings.Simulated) probe(station, "made-up").link();
-    assertThat(simulated.offsetMillivolts()).isEqualTo(-200);
-    assertThat(simulated.creepMillivoltsPerHour()).isEqualTo(-1.5);
-    assertThat(simulated.seed()).isEqualTo(-7);
+    Simulation.Electrode madeUp = (Simulation.Electrode) simulated.simulation();
+    assertThat(madeUp.offsetMillivolts()).isEqualTo(-200);
+    assertThat(madeUp.creepMillivoltsPerHour()).isEqualTo(-1.5);
+    assertThat(madeUp.seed()).isEqualTo(-7);
   }
 
   @Test
