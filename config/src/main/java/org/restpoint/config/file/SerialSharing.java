@@ -53,22 +53,24 @@ final class SerialSharing {
   private SerialSharing() {}
 
   static void tell(PortUse newcomer, List<PortUse> earlier) {
-    if (!(newcomer.link().orElse(null) instanceof Serial serial)) {
-      return;
-    }
-    Optional<PortUse> owner = earlier.stream().filter(use -> use.link().isPresent()).findFirst();
-    owner.ifPresent(use -> AGREED.forEach(agreed -> compare(agreed, newcomer, use)));
-    if (serial.poll().isPresent()) {
+    earlier.stream()
+        .filter(use -> use.link().isPresent())
+        .findFirst()
+        .ifPresent(use -> AGREED.forEach(agreed -> compare(agreed, newcomer, use)));
+    if (isAsked(newcomer)) {
       earlier.stream()
-          .filter(
-              use -> use.link().orElse(null) instanceof Serial other && other.poll().isPresent())
+          .filter(SerialSharing::isAsked)
           .findFirst()
           .ifPresent(use -> compare(EVERY, newcomer, use));
     }
     earlier.stream()
-        .filter(use -> use.link().orElse(null) instanceof Serial other && sameLines(serial, other))
+        .filter(use -> sameLines(newcomer, use))
         .findFirst()
-        .ifPresent(use -> tellSameLines(newcomer, serial, use));
+        .ifPresent(use -> tellSameLines(newcomer, use));
+  }
+
+  private static boolean isAsked(PortUse use) {
+    return use.link().orElse(null) instanceof Serial serial && serial.poll().isPresent();
   }
 
   private static void compare(Agreed agreed, PortUse newcomer, PortUse owner) {
@@ -79,13 +81,21 @@ final class SerialSharing {
     }
   }
 
-  private static boolean sameLines(Serial one, Serial other) {
-    return one.line().pattern().equals(other.line().pattern())
-        && one.channel().equals(other.channel());
+  /** As they were written, so that it is told together with what else is wrong with them. */
+  private static boolean sameLines(PortUse one, PortUse other) {
+    return written(one, "line").isPresent()
+        && written(one, "line").equals(written(other, "line"))
+        && written(one, "channel")
+            .map(String::strip)
+            .equals(written(other, "channel").map(String::strip));
   }
 
-  private static void tellSameLines(PortUse newcomer, Serial serial, PortUse owner) {
-    if (serial.channel().isEmpty()) {
+  private static Optional<String> written(PortUse use, String key) {
+    return use.keys().inside(key).flatMap(Entry::quietText);
+  }
+
+  private static void tellSameLines(PortUse newcomer, PortUse owner) {
+    if (written(newcomer, "channel").isEmpty()) {
       SharedPorts.refuse(
           newcomer,
           "a port of its own, or on a shared one a channel or a line of its own",
