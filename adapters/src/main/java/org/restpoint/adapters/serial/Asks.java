@@ -11,7 +11,7 @@ import java.util.Optional;
 final class Asks {
 
   private long dueNanos;
-  private int turn;
+  private String latest = "";
 
   /**
    * @param now nanoseconds of a monotonic clock: the first is asked at once
@@ -23,7 +23,7 @@ final class Asks {
   /**
    * What to send now; empty until the next is due.
    *
-   * @param polls what is asked, in turn
+   * @param polls what is asked, in turn; different texts, which may become others
    * @param every how often each of them is asked
    */
   Optional<String> due(List<String> polls, Duration every, long now) {
@@ -32,7 +32,7 @@ final class Asks {
     }
     long interval = Math.max(1, every.toNanos() / polls.size());
     dueNanos += interval * ((now - dueNanos) / interval + 1);
-    turn = (turn + 1) % polls.size();
-    return Optional.of(polls.get((turn + polls.size() - 1) % polls.size()));
+    latest = polls.get((polls.indexOf(latest) + 1) % polls.size());
+    return Optional.of(latest);
   }
 }

@@ -85,8 +85,8 @@ final class SerialSession implements LineFraming.Lines {
 
   private void watch() {
     boolean unfinished = framing.heldBytes() > 0 || framing.skipping();
+    long now = nanos.getAsLong();
     for (SerialLink link : links) {
-      long now = nanos.getAsLong();
       link.opened(now, joined);
       silenceTold |= link.watch(now, lineNanos, unfinished, silenceTold);
     }

@@ -39,6 +39,13 @@ class AsksTest {
   }
 
   @Test
+  void oneThatIsAddedHasTheNextTurn() {
+    assertThat(asked(List.of("A"), 0)).containsExactly("A");
+    assertThat(asked(List.of("A", "B"), 1_000, 1_500)).containsExactly("B", "A");
+    assertThat(asked(List.of("B"), 2_500, 3_500)).containsExactly("B", "B");
+  }
+
+  @Test
   void nothingIsAskedWhereThereIsNothingToAsk() {
     assertThat(asked(List.of(), 0, 5_000)).containsExactly("-", "-");
   }
