@@ -3,8 +3,6 @@ package org.restpoint.acquisition.service;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
 import org.restpoint.adapters.mqtt.MqttReadings;
-import org.restpoint.adapters.serial.SerialLink;
-import org.restpoint.adapters.serial.SerialSettings;
 import org.restpoint.adapters.simulated.SimulatedLink;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Probe;
@@ -14,26 +12,18 @@ final class LinkWiring {
 
   private final Surroundings surroundings;
   private final MqttReadings mqtt;
+  private final SerialWiring serialLines;
 
   LinkWiring(Surroundings surroundings, MqttReadings mqtt) {
     this.surroundings = surroundings;
     this.mqtt = mqtt;
+    this.serialLines = new SerialWiring(surroundings);
   }
 
   Link link(Probe probe, LinkListener listener) {
     LinkSettings settings = probe.link();
     if (settings instanceof LinkSettings.Serial serial) {
-      return new SerialLink(
-          new SerialSettings(
-              DeviceWiring.port(serial.port()),
-              serial.line(),
-              DeviceWiring.meaning(serial.numbers()),
-              serial.poll(),
-              serial.pollEvery(),
-              serial.noDataAfter()),
-          surroundings.privateFolder(),
-          surroundings.clock(),
-          listener);
+      return serialLines.link(serial, listener);
     }
     if (settings instanceof LinkSettings.Mqtt topic) {
       return mqtt.link(MqttWiring.settings(topic, probe.name()), listener);

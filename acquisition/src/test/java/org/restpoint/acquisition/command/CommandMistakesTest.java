@@ -50,7 +50,7 @@ class CommandMistakesTest {
         no3-b:
           analyte: nitrate
           basis: as-N
-          link: { serial: { port: /dev/ttyUSB0, line: '(?<millivolts>[-+.\\d]+) mV' } }
+          link: { serial: { port: /dev/ttyUSB0, decimal: dot, line: '(?<millivolts>[-+.\\d]+) mV' } }
           temperature: { fixed: 22.0 Cel }
           calibrate: { standards: [hihg] }
       """;
@@ -105,7 +105,7 @@ class CommandMistakesTest {
           probes.no3-a.link.serial.line (line 10): expected a pattern with the named group millivolts, e.g. (?<millivolts>[-+.\\d]+); found a pattern without named groups
           probes.no3-a.settle.wihtin (line 12): expected one of rule, readings, within, for, not-before, give-up-after; found wihtin; did you mean within?
           probes.no3-a.settle.not-before (line 12): expected a time in ms, s, min, h or d, e.g. 10 min; found 20 mV
-          probes.no3-b.link.serial.port (line 17): expected a port of its own; found /dev/ttyUSB0, already used by probe no3-a (line 10)
+          probes.no3-b.link.serial.decimal (line 17): expected one of point, comma; found dot
           probes.no3-b.calibrate.standards[0] (line 19): expected a standard defined under standards (low, high); found hihg; did you mean high?"""
             .formatted(bad);
     assertSaid(run("check", bad), 3, problems);

@@ -5,8 +5,17 @@ import java.util.Optional;
 /** How an MQTT message is read. */
 public sealed interface MqttPayload {
 
+  /** The numbers in it; empty for a bare one. */
+  Optional<Numbers> numbers();
+
   /** The message is a bare number in mV. */
-  record BareNumber() implements MqttPayload {}
+  record BareNumber() implements MqttPayload {
+
+    @Override
+    public Optional<Numbers> numbers() {
+      return Optional.empty();
+    }
+  }
 
   /**
    * The message is JSON.
@@ -14,14 +23,26 @@ public sealed interface MqttPayload {
    * @param places the numbers, and JSON pointers (RFC 6901) to them
    * @param time the message's own time; empty where that of its arrival counts
    */
-  record Json(Places places, Optional<Time> time) implements MqttPayload {}
+  record Json(Places places, Optional<Time> time) implements MqttPayload {
+
+    @Override
+    public Optional<Numbers> numbers() {
+      return Optional.of(places.numbers());
+    }
+  }
 
   /**
    * The message is a SenML pack (RFC 8428).
    *
    * @param places the numbers, and the full names of their records
    */
-  record SenMl(Places places) implements MqttPayload {}
+  record SenMl(Places places) implements MqttPayload {
+
+    @Override
+    public Optional<Numbers> numbers() {
+      return Optional.of(places.numbers());
+    }
+  }
 
   /**
    * Where the numbers stand.

@@ -20,7 +20,8 @@ class EachKeyTest {
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
-        "/mistakes-simulated.csv"
+        "/mistakes-simulated.csv",
+        "/mistakes-serial.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

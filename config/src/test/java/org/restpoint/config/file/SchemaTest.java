@@ -60,6 +60,7 @@ class SchemaTest {
         "field.yaml",
         "recording.yaml",
         "simulated.yaml",
+        "serial.yaml",
         "smallest.yaml"
       })
   void anExampleIsSoundForBoth(String example) {
@@ -76,7 +77,8 @@ class SchemaTest {
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
-        "/mistakes-simulated.csv"
+        "/mistakes-simulated.csv",
+        "/mistakes-serial.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,
