@@ -42,8 +42,8 @@ final class RecordingWords {
         .formatted(
             following.fromStart() ? " from its start" : "",
             following
-                .timeWithin()
-                .map(within -> "times within %s of the clock".formatted(Words.span(within)))
+                .times()
+                .map(times -> "times within %s of the clock".formatted(Words.span(times.within())))
                 .orElse("stamped on arrival"));
   }
 

@@ -5,9 +5,11 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -59,6 +61,8 @@ public final class Engine implements AutoCloseable {
   private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
   private final AtomicInteger told = new AtomicInteger();
   private final TimeOrder times = new TimeOrder();
+  private final Waiting waiting;
+  private final Duration behind;
   private final Thread thread = new Thread(this::run, "engine");
   private final StationRoutine routine;
   private volatile boolean closing;
@@ -69,9 +73,20 @@ public final class Engine implements AutoCloseable {
     this.station = station;
     this.journal = journal;
     this.clock = clock;
+    Duration lateBy = lateBy(station);
+    this.waiting = new Waiting(lateBy);
+    this.behind = lateBy.compareTo(GRACE) > 0 ? lateBy : GRACE;
     this.outgoing = new Outgoing(new Topics(station.name()), listener);
     this.routine = new StationRoutine(station, Memories.read(journal.memories()), outgoing, false);
     this.desk = new Desk(station, journal, routine, outgoing);
+  }
+
+  /** How late the latest of a station's links may bring its readings. */
+  private static Duration lateBy(Station station) {
+    return station.probes().values().stream()
+        .map(probe -> probe.link().lateBy())
+        .max(Comparator.naturalOrder())
+        .orElse(Duration.ZERO);
   }
 
   /** Begins. */
@@ -102,7 +117,7 @@ public final class Engine implements AutoCloseable {
     return journalTrouble;
   }
 
-  /** How many inputs wait. */
+  /** How many inputs wait to be looked at. */
   public int waiting() {
     return inputs.size();
   }
@@ -116,13 +131,16 @@ public final class Engine implements AutoCloseable {
       while (!closing || !inputs.isEmpty()) {
         takeWaiting();
         if (inputs.isEmpty()) {
-          Instant passed = now().minus(GRACE);
+          Instant passed = now().minus(behind);
           times.passed(passed);
           routine.elapse(passed);
         }
         if (outgoing.isUrgent() || outgoing.isFull()) {
           commit();
         }
+      }
+      for (Optional<Waiting.Held> last = waiting.next(); last.isPresent(); last = waiting.next()) {
+        take(last.get());
       }
       commit();
     } catch (InterruptedException e) {
@@ -135,27 +153,43 @@ public final class Engine implements AutoCloseable {
 
   private void takeWaiting() throws InterruptedException {
     Input first = inputs.poll(TICK.toMillis(), TimeUnit.MILLISECONDS);
-    if (first == null) {
-      return;
+    if (first != null) {
+      List<Input> taken = new ArrayList<>();
+      taken.add(first);
+      inputs.drainTo(taken, MOST_AT_ONCE);
+      taken.forEach(this::hold);
     }
-    List<Input> taken = new ArrayList<>();
-    taken.add(first);
-    inputs.drainTo(taken, MOST_AT_ONCE);
-    taken.forEach(this::take);
+    takeDue();
   }
 
-  private void take(Input input) {
-    times.follow(now());
+  /** What has a time waits for its turn; troubles have none. */
+  private void hold(Input input) {
     if (input instanceof Input.FromLink from) {
-      from.from().taken();
-      read(from.probe(), from.reading());
+      waiting.add(from.reading().time(), from);
+    } else if (input instanceof Input.Told instruction) {
+      waiting.add(now(), instruction);
     } else if (input instanceof Input.Trouble trouble) {
       trouble.from().taken();
       tell(trouble.probe(), trouble.trouble());
-    } else if (input instanceof Input.Told instruction) {
+    }
+  }
+
+  private void takeDue() {
+    Optional<Waiting.Held> next = waiting.next(now());
+    while (next.isPresent()) {
+      take(next.get());
+      next = waiting.next(now());
+    }
+  }
+
+  private void take(Waiting.Held held) {
+    times.follow(now());
+    if (held.input() instanceof Input.FromLink from) {
+      from.from().taken();
+      read(from.probe(), from.reading());
+    } else if (held.input() instanceof Input.Told instruction) {
       told.decrementAndGet();
-      Input.Message message = instruction.message();
-      desk.take(times.ofInstruction(now()), message);
+      desk.take(times.ofInstruction(held.time()), instruction.message());
     }
   }
 

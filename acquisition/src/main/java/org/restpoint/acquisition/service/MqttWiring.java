@@ -19,7 +19,7 @@ final class MqttWiring {
         new TopicFilter(mqtt.topic()),
         mqtt.captured().orElse(probe),
         format(mqtt.payload()),
-        mqtt.timeWithin(),
+        mqtt.times().within(),
         mqtt.noDataAfter());
   }
 

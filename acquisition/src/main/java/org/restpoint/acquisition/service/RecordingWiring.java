@@ -45,7 +45,10 @@ public final class RecordingWiring {
             name,
             layout(settings),
             following.fromStart(),
-            following.timeWithin().<Stamp>map(Stamp.Recorded::new).orElseGet(Stamp.OnArrival::new),
+            following
+                .times()
+                .<Stamp>map(times -> new Stamp.Recorded(times.within()))
+                .orElseGet(Stamp.OnArrival::new),
             following.noDataAfter()),
         listener,
         clock,

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.restpoint.acquisition.event.Event;
@@ -37,6 +38,8 @@ final class LiveEngine implements EngineListener, AutoCloseable {
   private static final SpanQuery ALL =
       new SpanQuery(Optional.empty(), Optional.empty(), Optional.empty(), OptionalInt.empty());
 
+  private final CountDownLatch begun = new CountDownLatch(2);
+  private final BlockingQueue<Instant> raw = new LinkedBlockingQueue<>();
   private final BlockingQueue<Event> happened = new LinkedBlockingQueue<>();
   private final Path folder;
   private final Station station;
@@ -50,8 +53,20 @@ final class LiveEngine implements EngineListener, AutoCloseable {
     this.now = start;
     this.journal = new Journal(settings());
     journal.start();
-    engine = new Engine(station, journal, () -> now, this);
+    engine = new Engine(station, journal, this::clock, this);
     engine.start();
+    try {
+      assertThat(begun.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Looked at once when the engine begins, and again only when it has begun. */
+  private Instant clock() {
+    begun.countDown();
+    return now;
   }
 
   private JournalSettings settings() {
@@ -65,7 +80,9 @@ final class LiveEngine implements EngineListener, AutoCloseable {
 
   @Override
   public void passing(String topic, String payload) {
-    // Progress is not looked at here.
+    if (topic.endsWith("/raw")) {
+      raw.add(Instant.parse(parse(payload).get("time").asText()));
+    }
   }
 
   @Override
@@ -124,6 +141,18 @@ final class LiveEngine implements EngineListener, AutoCloseable {
           return kind.cast(event);
         }
       }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Waits for the next reading that goes out, and tells its time; fails when none comes. */
+  Instant nextRaw() {
+    try {
+      Instant time = raw.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      assertThat(time).as("a reading").isNotNull();
+      return time;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException(e);

@@ -14,6 +14,7 @@ import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.MqttPayload;
+import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -52,7 +53,7 @@ final class Stations {
             "bench/" + name,
             Optional.empty(),
             new MqttPayload.BareNumber(),
-            Duration.ofMinutes(5),
+            new OwnTimes(Duration.ofMinutes(5), Duration.ZERO),
             Duration.ofMinutes(1));
     probes.put(name, new Probe(name, link, electrode, raw));
     return this;

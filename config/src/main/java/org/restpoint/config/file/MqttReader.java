@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.MqttPayload;
+import org.restpoint.config.station.OwnTimes;
 
 /** Reads a link that listens to a topic. */
 final class MqttReader {
@@ -51,11 +52,11 @@ final class MqttReader {
     }
     MqttTimeReader times = new MqttTimeReader(keys);
     Optional<MqttPayload> payload = new MqttPayloadReader(keys, thermometer, times).read();
-    Duration within = times.within();
+    OwnTimes trusted = OwnTimesReader.read(keys);
     Duration noData = keys.find("no-data-after").flatMap(Allowed.WAIT::span).orElse(USUAL_NO_DATA);
     return topic.flatMap(
         filter ->
-            payload.map(read -> new LinkSettings.Mqtt(filter, captured, read, within, noData)));
+            payload.map(read -> new LinkSettings.Mqtt(filter, captured, read, trusted, noData)));
   }
 
   private static Optional<String> topic(Entry entry) {

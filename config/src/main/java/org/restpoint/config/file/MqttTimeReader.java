@@ -1,6 +1,5 @@
 package org.restpoint.config.file;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.config.station.MqttPayload;
@@ -9,9 +8,7 @@ import org.restpoint.config.station.MqttPayload;
 final class MqttTimeReader {
 
   /** The keys of it. */
-  static final List<String> KEYS = List.of("time", "time-unit", "time-within");
-
-  private static final Duration USUAL_WITHIN = Duration.ofMinutes(5);
+  static final List<String> KEYS = List.of("time", "time-unit", "time-within", "late-by");
 
   private final Section keys;
 
@@ -26,7 +23,7 @@ final class MqttTimeReader {
             .flatMap(entry -> entry.word(List.of("s", "ms")))
             .filter("ms"::equals)
             .isPresent();
-    for (String key : List.of("time-unit", "time-within")) {
+    for (String key : List.of("time-unit", "time-within", "late-by")) {
       if (keys.has(key)) {
         keys.need("time", "where the time stands, as " + key + " is given");
       }
@@ -41,10 +38,5 @@ final class MqttTimeReader {
     for (String key : refused) {
       keys.find(key).ifPresent(entry -> entry.refuse(key + " " + expected, found));
     }
-  }
-
-  /** How far a time may be off. */
-  Duration within() {
-    return keys.find("time-within").flatMap(Allowed.WAIT::span).orElse(USUAL_WITHIN);
   }
 }

@@ -8,13 +8,15 @@ import java.util.stream.Stream;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LinkSettings.Following;
 import org.restpoint.config.station.LinkSettings.Recording;
+import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.RecordingLayout;
 
 /** Reads a link to a recording. */
 final class RecordingKeys {
 
   /** The keys that only a recording that is followed has. */
-  static final List<String> FOLLOWING = List.of("from", "stamp", "time-within", "no-data-after");
+  static final List<String> FOLLOWING =
+      List.of("from", "stamp", "time-within", "late-by", "no-data-after");
 
   /** The keys of a recording. */
   static final List<String> KEYS =
@@ -25,7 +27,6 @@ final class RecordingKeys {
 
   private static final String A_NAME = "what the file calls the probe, 1 to 100 characters";
   private static final int LONGEST_NAME = 100;
-  private static final Duration USUAL_TIME_WITHIN = Duration.ofMinutes(5);
   private static final Duration USUAL_NO_DATA = Duration.ofMinutes(5);
 
   private final Section keys;
@@ -87,14 +88,14 @@ final class RecordingKeys {
         keys.find("from")
             .ifPresent(value -> value.refuse("end with stamp: arrival, which knows no old times"));
       }
-      keys.find("time-within")
-          .ifPresent(value -> value.refuse("time-within only with stamp: recorded"));
+      for (String key : OwnTimesReader.KEYS) {
+        keys.find(key).ifPresent(value -> value.refuse(key + " only with stamp: recorded"));
+      }
     }
-    Duration within =
-        keys.find("time-within").flatMap(Allowed.WAIT::span).orElse(USUAL_TIME_WITHIN);
+    OwnTimes times = OwnTimesReader.read(keys);
     Duration noData = keys.find("no-data-after").flatMap(Allowed.WAIT::span).orElse(USUAL_NO_DATA);
     return Optional.of(
-        new Following(fromStart, Optional.of(within).filter(span -> !arrival), noData));
+        new Following(fromStart, Optional.of(times).filter(any -> !arrival), noData));
   }
 
   private static Optional<String> name(Entry entry) {

@@ -14,6 +14,11 @@ public sealed interface LinkSettings {
     return Optional.empty();
   }
 
+  /** How late readings may come and still be taken in the order of their own times. */
+  default Duration lateBy() {
+    return Duration.ZERO;
+  }
+
   /**
    * Lines from a serial port. Several probes may name one port: its lines are then theirs together.
    *
@@ -52,20 +57,25 @@ public sealed interface LinkSettings {
    * @param captured what stands at that level of this probe's messages; empty where it is the
    *     probe's name, or where there is no such level
    * @param payload how a message is read
-   * @param timeWithin how far a time in a message may be off from the clock, either way
+   * @param times how far the times in messages are trusted
    * @param noDataAfter silence longer than this is told
    */
   record Mqtt(
       String topic,
       Optional<String> captured,
       MqttPayload payload,
-      Duration timeWithin,
+      OwnTimes times,
       Duration noDataAfter)
       implements LinkSettings {
 
     @Override
     public Optional<Numbers> sent() {
       return payload.numbers();
+    }
+
+    @Override
+    public Duration lateBy() {
+      return payload.hasTimes() ? times.lateBy() : Duration.ZERO;
     }
   }
 
@@ -88,17 +98,22 @@ public sealed interface LinkSettings {
     public Optional<Numbers> sent() {
       return layout.map(RecordingLayout::numbers);
     }
+
+    @Override
+    public Duration lateBy() {
+      return following.flatMap(Following::times).map(OwnTimes::lateBy).orElse(Duration.ZERO);
+    }
   }
 
   /**
    * How a growing recording is followed.
    *
    * @param fromStart whether rows that stand in it already are read too
-   * @param timeWithin how far a row's own time may be off from the clock; empty where readings are
-   *     stamped on arrival
+   * @param times how far the rows' own times are trusted; empty where readings are stamped on
+   *     arrival
    * @param noDataAfter silence longer than this is told
    */
-  record Following(boolean fromStart, Optional<Duration> timeWithin, Duration noDataAfter) {}
+  record Following(boolean fromStart, Optional<OwnTimes> times, Duration noDataAfter) {}
 
   /**
    * A simulated electrode or thermometer.

@@ -8,12 +8,20 @@ public sealed interface MqttPayload {
   /** The numbers in it; empty for a bare one. */
   Optional<Numbers> numbers();
 
+  /** Whether a message carries a time of its own. */
+  boolean hasTimes();
+
   /** The message is a bare number in mV. */
   record BareNumber() implements MqttPayload {
 
     @Override
     public Optional<Numbers> numbers() {
       return Optional.empty();
+    }
+
+    @Override
+    public boolean hasTimes() {
+      return false;
     }
   }
 
@@ -29,6 +37,11 @@ public sealed interface MqttPayload {
     public Optional<Numbers> numbers() {
       return Optional.of(places.numbers());
     }
+
+    @Override
+    public boolean hasTimes() {
+      return time.isPresent();
+    }
   }
 
   /**
@@ -41,6 +54,11 @@ public sealed interface MqttPayload {
     @Override
     public Optional<Numbers> numbers() {
       return Optional.of(places.numbers());
+    }
+
+    @Override
+    public boolean hasTimes() {
+      return true;
     }
   }
 

@@ -12,6 +12,7 @@ import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.MqttPayload;
 import org.restpoint.config.station.MqttPayload.Places;
 import org.restpoint.config.station.Numbers;
+import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.PotentialNumber;
 import org.restpoint.config.station.Station;
 import org.restpoint.config.station.TemperatureNumber;
@@ -20,6 +21,7 @@ import org.restpoint.config.station.Thermometer;
 /** What the links of a field's nodes are read as. */
 class MqttLinkFileTest {
 
+  private static final Duration TWO_SECONDS = Duration.ofSeconds(2);
   private static final Duration FIVE_MINUTES = Duration.ofMinutes(5);
 
   @TempDir Path folder;
@@ -37,7 +39,7 @@ class MqttLinkFileTest {
                 "field/+/mv",
                 Optional.empty(),
                 new MqttPayload.BareNumber(),
-                FIVE_MINUTES,
+                new OwnTimes(FIVE_MINUTES, TWO_SECONDS),
                 FIVE_MINUTES));
   }
 
@@ -56,7 +58,7 @@ class MqttLinkFileTest {
                         Optional.of("/n"),
                         Optional.of("/k")),
                     Optional.of(new MqttPayload.Time("/ts", true))),
-                Duration.ofSeconds(30),
+                new OwnTimes(Duration.ofSeconds(30), TWO_SECONDS),
                 FIVE_MINUTES));
   }
 
@@ -74,7 +76,7 @@ class MqttLinkFileTest {
                             Optional.of(new TemperatureNumber.Celsius())),
                         Optional.of("node-8:ise"),
                         Optional.of("node-8:temp"))),
-                Duration.ofHours(1),
+                new OwnTimes(Duration.ofHours(1), TWO_SECONDS),
                 FIVE_MINUTES));
     assertThat(((LinkSettings.Mqtt) link("air")).payload())
         .isEqualTo(

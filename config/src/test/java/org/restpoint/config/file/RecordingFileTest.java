@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LinkSettings.Recording;
 import org.restpoint.config.station.Numbers;
+import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.PotentialNumber;
 import org.restpoint.config.station.RecordingColumns;
 import org.restpoint.config.station.RecordingColumns.Place;
@@ -87,7 +88,9 @@ class RecordingFileTest {
     assertThat(link.following())
         .contains(
             new LinkSettings.Following(
-                true, Optional.of(Duration.ofSeconds(30)), Duration.ofHours(1)));
+                true,
+                Optional.of(new OwnTimes(Duration.ofSeconds(30), Duration.ofSeconds(2))),
+                Duration.ofHours(1)));
   }
 
   @Test

@@ -22,6 +22,7 @@ import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.MqttPayload;
 import org.restpoint.config.station.Numbers;
+import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.Routine;
@@ -183,7 +184,7 @@ class StationFileTest {
                         Optional.empty(),
                         Optional.of("")),
                     Optional.empty()),
-                Duration.ofMinutes(5),
+                new OwnTimes(Duration.ofMinutes(5), Duration.ofSeconds(2)),
                 Duration.ofMinutes(5)));
     assertThat(probe(station, "no3").publishRaw()).isTrue();
     Electrode no3 = electrode(station, "no3");
