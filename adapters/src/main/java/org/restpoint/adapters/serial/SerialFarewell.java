@@ -1,7 +1,7 @@
 package org.restpoint.adapters.serial;
 
 import com.fazecast.jSerialComm.SerialPort;
-import java.util.Set;
+import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -13,24 +13,33 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class SerialFarewell {
 
-  private static final Set<SerialLink> OPEN = ConcurrentHashMap.newKeySet();
+  private static final Map<Object, Runnable> OPEN = new ConcurrentHashMap<>();
 
   private static boolean registered;
 
   private SerialFarewell() {}
 
   /** Closes this link, which has opened its port, when the process ends. */
-  static synchronized void add(SerialLink link) {
-    OPEN.add(link);
+  static void add(SerialLink link) {
+    add(link, link::close);
+  }
+
+  /**
+   * Runs this when the process ends.
+   *
+   * @param owner who has opened a port
+   */
+  static synchronized void add(Object owner, Runnable farewell) {
+    OPEN.put(owner, farewell);
     if (!registered) {
       registered = true;
       SerialPort.addShutdownHook(
-          new Thread(() -> OPEN.forEach(SerialLink::close), "serial-farewell"));
+          new Thread(() -> OPEN.values().forEach(Runnable::run), "serial-farewell"));
     }
   }
 
-  /** The link has closed its port. */
-  static void remove(SerialLink link) {
-    OPEN.remove(link);
+  /** The owner has closed its port. */
+  static void remove(Object owner) {
+    OPEN.remove(owner);
   }
 }

@@ -1,0 +1,38 @@
+package org.restpoint.adapters.bus;
+
+import java.time.Duration;
+import org.restpoint.adapters.quantity.Parsed;
+
+/** What came of asking a probe. */
+public sealed interface Outcome {
+
+  /**
+   * A reading. It carries the time at which the exchange returned.
+   *
+   * @param values its potential, its temperature, or both
+   */
+  record Values(Parsed.Values values) implements Outcome {}
+
+  /**
+   * An answer that is not a reading. It is counted and told.
+   *
+   * @param reason why, a clause without a full stop
+   * @param remedy what to look at, a sentence without a full stop
+   */
+  record Rejected(String reason, String remedy) implements Outcome {}
+
+  /** Nothing came that could be an answer. It is told; silence is watched for by the bus. */
+  record NoAnswer() implements Outcome {}
+
+  /**
+   * The answer takes its time, and the wire is free meanwhile: other probes are asked. Lost with
+   * the wire.
+   *
+   * @param after how long until {@code rest} is wanted
+   * @param rest what is still to be asked
+   */
+  record Later(Duration after, Exchange rest) implements Outcome {}
+
+  /** The device at this end of the wire is gone: unplugged, or its connection ended. */
+  record WireGone() implements Outcome {}
+}
