@@ -31,7 +31,11 @@ public final class Visit {
    * @param retries how often a command is sent again
    */
   public Visit(Wire wire, LongSupplier nanos, Duration answerWithin, int retries) {
-    this.turn = new OnlyTurn(wire, nanos);
+    this(new OnlyTurn(wire, nanos), answerWithin, retries);
+  }
+
+  Visit(Turn turn, Duration answerWithin, int retries) {
+    this.turn = turn;
     this.dialogue = new Dialogue(turn, answerWithin, retries);
   }
 
