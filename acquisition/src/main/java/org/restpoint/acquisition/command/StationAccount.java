@@ -75,9 +75,10 @@ final class StationAccount {
 
   private static String link(LinkSettings link) {
     if (link instanceof LinkSettings.Serial serial) {
-      return "serial port %s, %d baud, %s, lines like %s"
+      return "serial port %s%s, %d baud, %s, lines like %s"
           .formatted(
               serial.port().name(),
+              serial.channel().map(channel -> " channel " + channel).orElse(""),
               serial.port().baud(),
               serial.poll().isPresent()
                   ? "asked every " + Words.span(serial.pollEvery())

@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.service;
 
+import org.restpoint.acquisition.station.StationTerms;
 import org.restpoint.adapters.quantity.Meaning;
 import org.restpoint.adapters.quantity.PotentialScale;
 import org.restpoint.adapters.quantity.TemperatureScale;
@@ -8,11 +9,6 @@ import org.restpoint.config.station.Numbers;
 import org.restpoint.config.station.PotentialNumber;
 import org.restpoint.config.station.SerialPort;
 import org.restpoint.config.station.TemperatureNumber;
-import org.restpoint.config.station.Thermometer;
-import org.restpoint.stability.thermometer.Beta;
-import org.restpoint.stability.thermometer.Platinum;
-import org.restpoint.stability.thermometer.ResistanceThermometer;
-import org.restpoint.stability.thermometer.SteinhartHart;
 
 /** Says to a link what the station file says of its device: the port, and what numbers it sends. */
 final class DeviceWiring {
@@ -61,7 +57,7 @@ final class DeviceWiring {
 
   private static TemperatureScale temperature(TemperatureNumber number) {
     if (number instanceof TemperatureNumber.Ohms ohms) {
-      return new TemperatureScale.Ohms(thermometer(ohms.thermometer()));
+      return new TemperatureScale.Ohms(StationTerms.thermometer(ohms.thermometer()));
     }
     if (number instanceof TemperatureNumber.Kelvin) {
       return TemperatureScale.KELVIN;
@@ -69,16 +65,5 @@ final class DeviceWiring {
     return number instanceof TemperatureNumber.Fahrenheit
         ? TemperatureScale.FAHRENHEIT
         : TemperatureScale.CELSIUS;
-  }
-
-  private static ResistanceThermometer thermometer(Thermometer thermometer) {
-    if (thermometer instanceof Thermometer.Platinum platinum) {
-      return new Platinum(platinum.ohmsAtZero());
-    }
-    if (thermometer instanceof Thermometer.Beta beta) {
-      return new Beta(beta.ohms(), beta.celsius(), beta.betaKelvin());
-    }
-    Thermometer.SteinhartHart given = (Thermometer.SteinhartHart) thermometer;
-    return new SteinhartHart(given.a(), given.b(), given.c());
   }
 }

@@ -8,8 +8,6 @@ import org.restpoint.adapters.mqtt.MqttReadingFormat;
 import org.restpoint.adapters.mqtt.MqttReadings;
 import org.restpoint.adapters.recording.RecordingLink;
 import org.restpoint.adapters.recording.RecordingSettings;
-import org.restpoint.adapters.serial.SerialLink;
-import org.restpoint.adapters.serial.SerialSettings;
 import org.restpoint.adapters.simulated.Beaker;
 import org.restpoint.adapters.simulated.ElectrodeTraits;
 import org.restpoint.adapters.simulated.SimulatedLink;
@@ -28,26 +26,18 @@ final class LinkWiring {
 
   private final Surroundings surroundings;
   private final MqttReadings mqtt;
+  private final SerialWiring serialLines;
 
   LinkWiring(Surroundings surroundings, MqttReadings mqtt) {
     this.surroundings = surroundings;
     this.mqtt = mqtt;
+    this.serialLines = new SerialWiring(surroundings);
   }
 
   Link link(Probe probe, LinkListener listener) {
     LinkSettings settings = probe.link();
     if (settings instanceof LinkSettings.Serial serial) {
-      return new SerialLink(
-          new SerialSettings(
-              DeviceWiring.port(serial.port()),
-              serial.line(),
-              DeviceWiring.meaning(serial.numbers()),
-              serial.poll(),
-              serial.pollEvery(),
-              serial.noDataAfter()),
-          surroundings.privateFolder(),
-          surroundings.clock(),
-          listener);
+      return serialLines.link(serial, listener);
     }
     if (settings instanceof LinkSettings.Mqtt topic) {
       return mqtt.link(

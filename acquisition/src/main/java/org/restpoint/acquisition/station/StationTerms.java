@@ -15,6 +15,7 @@ import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.Station;
+import org.restpoint.config.station.Thermometer;
 import org.restpoint.stability.buffer.PhBuffer;
 import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
@@ -28,6 +29,10 @@ import org.restpoint.stability.rest.ForecastRule;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
 import org.restpoint.stability.rest.Tolerance;
+import org.restpoint.stability.thermometer.Beta;
+import org.restpoint.stability.thermometer.Platinum;
+import org.restpoint.stability.thermometer.ResistanceThermometer;
+import org.restpoint.stability.thermometer.SteinhartHart;
 
 /** Translates the words of a station file into the terms of the science. */
 public final class StationTerms {
@@ -42,7 +47,7 @@ public final class StationTerms {
     return electrode.analyte().equals(HYDROGEN);
   }
 
-  /** The analytes and buffers that a station file may name. */
+  /** The analytes, buffers and thermometers that a station file may name. */
   public static Vocabulary vocabulary() {
     Map<String, Set<String>> bases = new LinkedHashMap<>();
     for (Analyte analyte : Analyte.known()) {
@@ -59,7 +64,34 @@ public final class StationTerms {
         Analyte.known().stream()
             .filter(analyte -> analyte.charge() < 0)
             .map(Analyte::name)
-            .collect(Collectors.toSet()));
+            .collect(Collectors.toSet()),
+        StationTerms::fault);
+  }
+
+  private static Optional<String> fault(Thermometer thermometer) {
+    try {
+      thermometer(thermometer);
+      return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      // There is no such thermometer: the file is wrong, and the text says how.
+      return Optional.of(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /**
+   * The thermometer of a checked station file.
+   *
+   * @throws IllegalArgumentException when no thermometer has these figures
+   */
+  public static ResistanceThermometer thermometer(Thermometer thermometer) {
+    if (thermometer instanceof Thermometer.Platinum platinum) {
+      return new Platinum(platinum.ohmsAtZero());
+    }
+    if (thermometer instanceof Thermometer.Beta beta) {
+      return new Beta(beta.ohms(), beta.celsius(), beta.betaKelvin());
+    }
+    Thermometer.SteinhartHart given = (Thermometer.SteinhartHart) thermometer;
+    return new SteinhartHart(given.a(), given.b(), given.c());
   }
 
   /** The electrodes of a station. */

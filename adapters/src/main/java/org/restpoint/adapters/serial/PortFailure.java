@@ -37,7 +37,7 @@ sealed interface PortFailure {
           ? new LinkTrouble(
               "port-busy",
               "serial port %s is busy: another probe of this service holds it".formatted(port),
-              "Give each probe a port of its own in the station file")
+              "Name the port alike for all probes on it, or give each a port of its own")
           : new LinkTrouble(
               "port-busy",
               "serial port %s is busy: another program holds it".formatted(port),

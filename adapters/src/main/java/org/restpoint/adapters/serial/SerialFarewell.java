@@ -19,9 +19,9 @@ final class SerialFarewell {
 
   private SerialFarewell() {}
 
-  /** Closes this link, which has opened its port, when the process ends. */
-  static void add(SerialLink link) {
-    add(link, link::close);
+  /** Closes the links of this line, which has opened its port, when the process ends. */
+  static void add(SerialLine line) {
+    add(line, line::close);
   }
 
   /**

@@ -3,25 +3,32 @@ package org.restpoint.adapters.serial;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.restpoint.adapters.line.DecimalMark;
 import org.restpoint.adapters.line.LinePattern;
 import org.restpoint.adapters.quantity.Meaning;
 
 /**
- * How a serial line is read. Refuses, with an {@link IllegalArgumentException}, a span that is not
- * above zero and a pattern that lacks a group of the meaning.
+ * How one probe's readings are found in the lines of a serial port. Refuses, with an {@link
+ * IllegalArgumentException}, a span that is not above zero and a pattern that lacks a group of the
+ * meaning or of the channel.
  *
- * @param port how the port is opened
- * @param line the pattern a line must match, with a named group for each number of the meaning
+ * @param line the pattern a line of the probe matches, with a named group for each number of the
+ *     meaning
  * @param meaning what those numbers mean
- * @param poll what to send to ask for a line, sent as it stands, one byte a character (ISO 8859-1);
- *     empty for a meter that sends by itself
- * @param pollEvery how often to ask; without meaning when {@code poll} is empty
+ * @param mark what stands before their decimals
+ * @param channel what the pattern's group {@code channel} holds in a line of this probe; empty
+ *     where every line that matches is its own
+ * @param poll what to send to ask for a line, in the encoding of the line; empty for a probe that
+ *     is not asked
+ * @param pollEvery how often to ask, the same for all that are asked on one line; without meaning
+ *     when {@code poll} is empty
  * @param noDataAfter silence longer than this is told
  */
 public record SerialSettings(
-    PortSettings port,
     Pattern line,
     Meaning meaning,
+    DecimalMark mark,
+    Optional<String> channel,
     Optional<String> poll,
     Duration pollEvery,
     Duration noDataAfter) {
@@ -29,7 +36,7 @@ public record SerialSettings(
   public SerialSettings {
     requireAboveZero("poll interval", pollEvery);
     requireAboveZero("no-data limit", noDataAfter);
-    new LinePattern(line, meaning);
+    new LinePattern(line, meaning, mark, channel);
   }
 
   private static void requireAboveZero(String what, Duration span) {

@@ -52,7 +52,7 @@ class PortFailureTest {
             new LinkTrouble(
                 "port-busy",
                 "serial port /dev/ttyUSB0 is busy: another probe of this service holds it",
-                "Give each probe a port of its own in the station file"));
+                "Name the port alike for all probes on it, or give each a port of its own"));
   }
 
   @Test

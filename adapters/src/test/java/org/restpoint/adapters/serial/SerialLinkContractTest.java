@@ -9,6 +9,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.line.DecimalMark;
+import org.restpoint.adapters.line.LineFormat;
 import org.restpoint.adapters.link.DeviceContract;
 import org.restpoint.adapters.link.Link;
 import org.restpoint.adapters.link.LinkListener;
@@ -24,17 +26,22 @@ class SerialLinkContractTest extends DeviceContract {
   @Override
   protected Link createLink(LinkListener listener) throws Exception {
     meter.linkedAs(folder.resolve("meter"));
-    return new SerialLink(
-        new SerialSettings(
-            PortSettings.plain(folder.resolve("meter").toString(), 9600),
-            Pattern.compile("E=(?<millivolts>[-+.\\d]+) mV"),
-            Meanings.MILLIVOLTS,
-            Optional.empty(),
-            Duration.ofSeconds(1),
-            Duration.ofMinutes(5)),
-        folder.resolve("native"),
-        InstantSource.system(),
-        listener);
+    return new SerialLine(
+            new SerialLineSettings(
+                PortSettings.plain(folder.resolve("meter").toString(), 9600), LineFormat.PLAIN),
+            folder.resolve("native"),
+            InstantSource.system(),
+            System::nanoTime)
+        .link(
+            new SerialSettings(
+                Pattern.compile("E=(?<millivolts>[-+.\\d]+) mV"),
+                Meanings.MILLIVOLTS,
+                DecimalMark.POINT,
+                Optional.empty(),
+                Optional.empty(),
+                Duration.ofSeconds(1),
+                Duration.ofMinutes(5)),
+            listener);
   }
 
   @Override

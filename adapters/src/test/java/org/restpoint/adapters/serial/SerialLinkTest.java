@@ -18,6 +18,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.line.DecimalMark;
+import org.restpoint.adapters.line.LineFormat;
 import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.Eventually;
 import org.restpoint.adapters.link.LinkCounts;
@@ -55,18 +57,22 @@ class SerialLinkTest {
   }
 
   private SerialLink link(String line, Optional<String> poll) {
-    return new SerialLink(
-        new SerialSettings(
-            PortSettings.plain(port.isEmpty() ? "none" : port, 9600),
-            Pattern.compile(line),
-            Meanings.of(line),
-            poll,
-            POLL_EVERY,
-            NO_DATA_AFTER),
-        Path.of(port).resolveSibling("native"),
-        () -> NOW,
-        nanos::get,
-        listener);
+    return new SerialLine(
+            new SerialLineSettings(
+                PortSettings.plain(port.isEmpty() ? "none" : port, 9600), LineFormat.PLAIN),
+            Path.of(port).resolveSibling("native"),
+            () -> NOW,
+            nanos::get)
+        .link(
+            new SerialSettings(
+                Pattern.compile(line),
+                Meanings.of(line),
+                DecimalMark.POINT,
+                Optional.empty(),
+                poll,
+                POLL_EVERY,
+                NO_DATA_AFTER),
+            listener);
   }
 
   @AfterEach

@@ -16,8 +16,11 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.adapters.line.DecimalMark;
+import org.restpoint.adapters.line.LineFormat;
 import org.restpoint.adapters.link.CollectingListener;
 import org.restpoint.adapters.link.Eventually;
+import org.restpoint.adapters.link.LinkCounts;
 import org.restpoint.adapters.link.LinkHealth.Condition;
 import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.adapters.quantity.Meanings;
@@ -32,17 +35,21 @@ class SerialOpeningTest {
   private PseudoTerminal meter = new PseudoTerminal();
 
   private SerialLink link(Path port, CollectingListener listener) {
-    return new SerialLink(
-        new SerialSettings(
-            PortSettings.plain(port.toString(), 9600),
-            Pattern.compile("(?<millivolts>.*)"),
-            Meanings.MILLIVOLTS,
-            Optional.empty(),
-            Duration.ofSeconds(1),
-            Duration.ofMinutes(5)),
-        folder.resolve("native"),
-        InstantSource.system(),
-        listener);
+    return new SerialLine(
+            new SerialLineSettings(PortSettings.plain(port.toString(), 9600), LineFormat.PLAIN),
+            folder.resolve("native"),
+            InstantSource.system(),
+            System::nanoTime)
+        .link(
+            new SerialSettings(
+                Pattern.compile("(?<millivolts>.*)"),
+                Meanings.MILLIVOLTS,
+                DecimalMark.POINT,
+                Optional.empty(),
+                Optional.empty(),
+                Duration.ofSeconds(1),
+                Duration.ofMinutes(5)),
+            listener);
   }
 
   @AfterEach
@@ -89,6 +96,10 @@ class SerialOpeningTest {
       meter.send("1\r\n2");
       assertThat(listener.nextReading().millivolts()).hasValue(1);
       meter.close();
+      assertThat(listener.nextTrouble().text())
+          .isEqualTo(
+              "serial port %s sent a line that is not a reading: \"2\" (it was cut off)", port);
+      assertThat(link.counts()).isEqualTo(new LinkCounts(2, 1, 1, 0));
       assertThat(listener.nextTrouble())
           .isEqualTo(
               new LinkTrouble(
@@ -141,7 +152,7 @@ class SerialOpeningTest {
               new LinkTrouble(
                   "port-busy",
                   "serial port %s is busy: another probe of this service holds it".formatted(alias),
-                  "Give each probe a port of its own in the station file"));
+                  "Name the port alike for all probes on it, or give each a port of its own"));
       first.close();
       assertThat(listener.nextTrouble().code()).isEqualTo("port-back");
     }

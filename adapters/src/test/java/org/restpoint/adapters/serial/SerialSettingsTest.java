@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.restpoint.adapters.line.DecimalMark;
 import org.restpoint.adapters.quantity.Meanings;
 
 class SerialSettingsTest {
@@ -43,9 +44,10 @@ class SerialSettingsTest {
 
   private static SerialSettings settings(Pattern line, Duration pollEvery, Duration noDataAfter) {
     return new SerialSettings(
-        PortSettings.plain("ttyUSB0", 9600),
         line,
         Meanings.MILLIVOLTS,
+        DecimalMark.POINT,
+        Optional.empty(),
         Optional.empty(),
         pollEvery,
         noDataAfter);

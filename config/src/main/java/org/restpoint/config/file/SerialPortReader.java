@@ -54,7 +54,8 @@ final class SerialPortReader {
         .orElse(usual);
   }
 
-  private static <E extends Enum<E>> E word(Section keys, String key, E[] values, E usual) {
+  /** One of an enumeration's names, written in lower case with hyphens. */
+  static <E extends Enum<E>> E word(Section keys, String key, E[] values, E usual) {
     List<String> words = Stream.of(values).map(SerialPortReader::written).toList();
     return keys.find(key)
         .flatMap(value -> value.word(words))

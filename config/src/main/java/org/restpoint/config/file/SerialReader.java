@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.restpoint.config.station.DecimalMark;
+import org.restpoint.config.station.LineFormat;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Numbers;
 import org.restpoint.config.station.SerialPort;
@@ -19,9 +21,10 @@ final class SerialReader {
   static final List<String> KEYS =
       Stream.of(
               SerialPortReader.KEYS,
+              LineFormatReader.KEYS,
               List.of("line"),
               NumbersReader.KEYS,
-              List.of("poll", "every", "no-data-after"))
+              List.of("decimal", "channel", "poll", "every", "no-data-after"))
           .flatMap(List::stream)
           .toList();
 
@@ -31,6 +34,9 @@ final class SerialReader {
 
   private static final String A_POLL = "1 to 256 ASCII characters, e.g. \"READ\\r\\n\"";
   private static final int LONGEST_POLL = 256;
+  private static final String A_CHANNEL =
+      "what the group channel holds in this probe's lines, 1 to 32 characters, e.g. \"2\"";
+  private static final int LONGEST_CHANNEL = 32;
 
   private final Section keys;
   private final boolean thermometer;
@@ -48,10 +54,15 @@ final class SerialReader {
   Optional<LinkSettings> read() {
     keys.only(KEYS);
     Optional<SerialPort> port = SerialPortReader.read(keys, USUAL);
+    LineFormat format = LineFormatReader.read(keys);
     String group = NumbersReader.needed(thermometer);
     Optional<Entry> written = keys.need("line", "a pattern with the named group " + group);
     Optional<Pattern> line = written.flatMap(this::line);
     Optional<Numbers> numbers = line.flatMap(pattern -> numbers(pattern, written));
+    DecimalMark decimal =
+        SerialPortReader.word(keys, "decimal", DecimalMark.values(), DecimalMark.POINT);
+    Optional<String> channel =
+        line.flatMap(pattern -> written.flatMap(entry -> channel(pattern, entry)));
     Optional<String> poll = keys.find("poll").flatMap(SerialReader::poll);
     Duration every = keys.find("every").flatMap(Allowed.WAIT::span).orElse(Duration.ofSeconds(1));
     if (keys.has("every")) {
@@ -64,7 +75,15 @@ final class SerialReader {
             numbers.map(
                 sent ->
                     new LinkSettings.Serial(
-                        opened, line.orElseThrow(), sent, poll, every, noData)));
+                        opened,
+                        format,
+                        line.orElseThrow(),
+                        sent,
+                        decimal,
+                        channel,
+                        poll,
+                        every,
+                        noData)));
   }
 
   private Optional<Pattern> line(Entry entry) {
@@ -76,6 +95,28 @@ final class SerialReader {
     List<String> names = LinePattern.groups(line, NumbersReader.NAMES);
     return written.flatMap(
         entry -> new NumbersReader(keys, thermometer).read(names, entry, "group"));
+  }
+
+  /** The channel; a group and a key are there together or not at all. */
+  private Optional<String> channel(Pattern line, Entry written) {
+    boolean named = !LinePattern.groups(line, List.of("channel")).isEmpty();
+    if (!named && keys.has("channel")) {
+      written.refuse(
+          "a group channel, as the key channel says which, e.g. (?<channel>\\d+)",
+          "a pattern without it");
+      return Optional.empty();
+    }
+    Optional<Entry> entry = named ? keys.need("channel", A_CHANNEL) : Optional.empty();
+    return entry.flatMap(SerialReader::channel);
+  }
+
+  private static Optional<String> channel(Entry entry) {
+    Optional<String> text = entry.freeText(A_CHANNEL).map(String::strip);
+    if (text.isPresent() && (text.get().isEmpty() || text.get().length() > LONGEST_CHANNEL)) {
+      entry.refuse(A_CHANNEL);
+      return Optional.empty();
+    }
+    return text;
   }
 
   private static Optional<String> poll(Entry entry) {

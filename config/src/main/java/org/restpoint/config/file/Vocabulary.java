@@ -3,12 +3,14 @@ package org.restpoint.config.file;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The analytes and pH buffers a station file may name, so that the reader needs no chemistry.
+ * The analytes, pH buffers and thermometers a station file may name, so that the reader needs no
+ * science.
  *
  * <p>An analyte with two bases or more (nitrate {@code as-N} and {@code as-ion}) leaves a choice:
  * the file must make it, there is no default. With one basis it may be given; with none it may not.
@@ -18,12 +20,14 @@ import java.util.TreeSet;
  * @param buffers the pH buffers whose pH at each temperature is known
  * @param anions the analytes whose charge is negative: only ions of one sign interfere with each
  *     other
+ * @param thermometers knows of a thermometer by its figures whether there can be such a one
  */
 public record Vocabulary(
     Map<String, Set<String>> basesByAnalyte,
     Set<String> inPh,
     Set<String> buffers,
-    Set<String> anions) {
+    Set<String> anions,
+    ThermometerCheck thermometers) {
 
   /**
    * Copies the names in alphabetical order, so that messages do not depend on the caller's map, and
@@ -40,6 +44,15 @@ public record Vocabulary(
     if (!basesByAnalyte.keySet().containsAll(inPh)) {
       throw new IllegalArgumentException("measured in pH, but no analyte: " + inPh);
     }
+  }
+
+  /** A vocabulary in which every thermometer can be. */
+  public Vocabulary(
+      Map<String, Set<String>> basesByAnalyte,
+      Set<String> inPh,
+      Set<String> buffers,
+      Set<String> anions) {
+    this(basesByAnalyte, inPh, buffers, anions, thermometer -> Optional.empty());
   }
 
   /**

@@ -8,24 +8,41 @@ import java.util.regex.Pattern;
 /** How a probe's readings come in. */
 public sealed interface LinkSettings {
 
+  /** The numbers that the device sends; empty where they are not told apart by name. */
+  default Optional<Numbers> sent() {
+    return Optional.empty();
+  }
+
   /**
-   * Lines from a serial port.
+   * Lines from a serial port. Several probes may name one port: its lines are then theirs together.
    *
    * @param port how the port is opened
+   * @param format how its bytes become lines
    * @param line the pattern a line must match, with a named group for each of the numbers
    * @param numbers what those numbers are
+   * @param decimal what stands before their decimals
+   * @param channel what the group {@code channel} holds in a line of this probe, where it has one
    * @param poll what to send to ask for a line; empty for a meter that sends by itself
    * @param pollEvery how often to ask
    * @param noDataAfter silence longer than this is told
    */
   record Serial(
       SerialPort port,
+      LineFormat format,
       Pattern line,
       Numbers numbers,
+      DecimalMark decimal,
+      Optional<String> channel,
       Optional<String> poll,
       Duration pollEvery,
       Duration noDataAfter)
-      implements LinkSettings {}
+      implements LinkSettings {
+
+    @Override
+    public Optional<Numbers> sent() {
+      return Optional.of(numbers);
+    }
+  }
 
   /**
    * Messages on a topic of the station's broker.

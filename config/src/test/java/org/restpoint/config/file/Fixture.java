@@ -9,9 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.restpoint.config.file.StationFile.Outcome;
 import org.restpoint.config.station.Station;
+import org.restpoint.config.station.Thermometer;
 
 /** Station files for tests. */
 record Fixture(Path folder) {
@@ -28,7 +30,11 @@ record Fixture(Path folder) {
               "sodium", Set.of()),
           Set.of("hydrogen"),
           Set.of("phthalate", "phosphate", "borate"),
-          Set.of("nitrate", "chloride", "fluoride", "nitrite"));
+          Set.of("nitrate", "chloride", "fluoride", "nitrite"),
+          thermometer ->
+              thermometer instanceof Thermometer.SteinhartHart given && given.b() <= 0
+                  ? Optional.of("b is above zero")
+                  : Optional.empty());
 
   static String example(String name) {
     try (var in = Fixture.class.getResourceAsStream("/stations/" + name)) {

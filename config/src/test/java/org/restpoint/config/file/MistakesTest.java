@@ -9,17 +9,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MistakesTest {
 
-  private static final String SECOND_PROBE =
-      """
-        no3-b:
-          analyte: nitrate
-          basis: as-N
-          link:
-            serial: { port: /dev/ttyUSB0, line: '(?<millivolts>[-+.\\d]+)' }
-          temperature: { fixed: 20 Cel }
-          calibrate: { standards: [low] }
-      """;
-
   @TempDir Path folder;
   private Fixture fixture;
 
@@ -66,14 +55,6 @@ class MistakesTest {
         "?<mv>",
         "probes.no3-a.link.serial.line (line 14): expected a pattern with the named group"
             + " millivolts, e.g. (?<millivolts>[-+.\\d]+); found a pattern with mv and celsius");
-  }
-
-  @Test
-  void twoProbesOnOnePortAreTold() {
-    assertThat(fixture.problems(Fixture.example("bench.yaml") + SECOND_PROBE))
-        .containsExactly(
-            "probes.no3-b.link.serial.port (line 22): expected a port of its own;"
-                + " found /dev/ttyUSB0, already used by probe no3-a (line 14)");
   }
 
   @Test
@@ -232,8 +213,6 @@ class MistakesTest {
                 + " e.g. 90..103 %; found 90",
             "probes.no3-a.raw (line 19): expected true or false; found yes",
             "probes.no3-b.basis (line 22): expected one of measures, link, raw; found basis;"
-                + " a thermometer only serves other probes: leave it out",
-            "probes.no3-b.link.serial.port (line 23): expected a port of its own;"
-                + " found /dev/ttyS0, already used by probe no3-a (line 10)");
+                + " a thermometer only serves other probes: leave it out");
   }
 }

@@ -52,7 +52,7 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml"})
+  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml", "serial.yaml"})
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -61,7 +61,12 @@ class SchemaTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-numbers.csv"},
+      resources = {
+        "/mistakes.csv",
+        "/mistakes-lab.csv",
+        "/mistakes-numbers.csv",
+        "/mistakes-serial.csv"
+      },
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)
