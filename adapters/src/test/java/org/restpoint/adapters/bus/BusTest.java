@@ -210,6 +210,22 @@ class BusTest {
   }
 
   @Test
+  void aWireThatIsGivenUpIsOpenedAnewAndSilenceGoesOn() throws Exception {
+    a.start();
+    answers("a", "1");
+    heardA.nextReading();
+    while (a.check().condition() != Condition.SILENT) {
+      passes(SECOND);
+      answers("a", "stale");
+    }
+    assertThat(wire.attempts.get()).isGreaterThan(10);
+    assertThat(heardA.nextTrouble().code()).isEqualTo("no-answer");
+    assertThat(heardA.nextTrouble().text()).isEqualTo("probe a has not answered for 30 s");
+    answers("a", "2");
+    assertThat(heardA.nextTrouble().code()).isEqualTo("data-back");
+  }
+
+  @Test
   void anAnswerThatIsNoReadingIsToldWithItsReasonAndLaterOnesTogether() throws Exception {
     a.start();
     answers("a", "over");
