@@ -149,10 +149,11 @@ public final class Bus implements AutoCloseable {
       switch (session.step()) {
         case WORKED -> {
           worked = true;
-          asked.forEach(BusLink::works);
-          if (news.works()) {
-            tell(source.back());
-          }
+          works();
+        }
+        case STALE -> {
+          works();
+          return true;
         }
         case QUIET -> {}
         case GONE_ASKING -> {
@@ -173,6 +174,13 @@ public final class Bus implements AutoCloseable {
       watch();
     }
     return worked;
+  }
+
+  private void works() {
+    asked.forEach(BusLink::works);
+    if (news.works()) {
+      tell(source.back());
+    }
   }
 
   private void watch() {

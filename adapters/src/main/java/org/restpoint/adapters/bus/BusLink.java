@@ -95,13 +95,19 @@ final class BusLink implements Link {
     next = exchange;
     beginNanos = nanos.getAsLong();
     nextNanos = beginNanos;
-    quietSinceNanos = beginNanos;
+    if (isAway()) {
+      quietSinceNanos = beginNanos;
+    }
+  }
+
+  private boolean isAway() {
+    Condition condition = state.condition();
+    return condition == Condition.OPENING || condition == Condition.LOST;
   }
 
   /** The wire works. */
   void works() {
-    Condition condition = state.condition();
-    if (condition == Condition.OPENING || condition == Condition.LOST) {
+    if (isAway()) {
       state.become(Condition.READING, "");
     }
   }
@@ -125,6 +131,12 @@ final class BusLink implements Link {
     if (outcome instanceof Outcome.Later later) {
       next = later.rest();
       nextNanos = nanos.getAsLong() + later.after().toNanos();
+      return;
+    }
+    if (outcome instanceof Outcome.Again again) {
+      next = again.next();
+      nextNanos = nanos.getAsLong();
+      whileOpen(() -> tell(again.rejected()));
       return;
     }
     next = exchange;

@@ -18,7 +18,9 @@ final class BusSession implements Turn {
     /** The wire went while somebody was asked. */
     GONE_ASKING,
     /** The wire went while nobody was asked. */
-    GONE_IDLE
+    GONE_IDLE,
+    /** Somebody was asked, and the wire is to be opened anew. */
+    STALE
   }
 
   /** A loss is noticed by reading; a read waits a tenth of a second at most. */
@@ -62,6 +64,10 @@ final class BusSession implements Turn {
     }
     if (outcome instanceof Outcome.WireGone) {
       return Step.GONE_ASKING;
+    }
+    if (outcome instanceof Outcome.Stale) {
+      link.take(new Outcome.NoAnswer());
+      return Step.STALE;
     }
     link.take(outcome);
     return Step.WORKED;

@@ -21,8 +21,23 @@ public sealed interface Outcome {
    */
   record Rejected(String reason, String remedy) implements Outcome {}
 
+  /**
+   * An answer that is not a reading, after which the probe is asked once more as soon as nobody
+   * else has waited longer. The answer is counted and told, whatever comes of the other ask.
+   *
+   * @param rejected what was wrong with it
+   * @param next how it is asked again
+   */
+  record Again(Rejected rejected, Exchange next) implements Outcome {}
+
   /** Nothing came that could be an answer. It is told; silence is watched for by the bus. */
   record NoAnswer() implements Outcome {}
+
+  /**
+   * Nothing came, and nothing more is to be expected of this connection: it is made anew, without
+   * being told as lost. Otherwise as {@link NoAnswer}: silence is counted through it.
+   */
+  record Stale() implements Outcome {}
 
   /**
    * The answer takes its time, and the wire is free meanwhile: other probes are asked. Lost with

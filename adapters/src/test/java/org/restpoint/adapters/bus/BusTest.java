@@ -201,12 +201,38 @@ class BusTest {
     assertThat(heardA.nextTrouble())
         .isEqualTo(new LinkTrouble("no-data", "probe a has not answered for 30 s", "Look at a"));
     while (a.check().condition() != Condition.READING) {
-      passes(SECOND);
-      wire.send("2\n");
-      heardA.readings().poll(10, TimeUnit.MILLISECONDS);
+      if (wire.asks.poll(10, TimeUnit.MILLISECONDS) == null) {
+        passes(Duration.ofMillis(200));
+      } else {
+        wire.send("2\n");
+        heardA.readings().poll(200, TimeUnit.MILLISECONDS);
+      }
     }
     assertThat(heardA.nextTrouble("data-back").text()).isEqualTo("probe a answers again");
     assertThat(a.counts().rejected()).isZero();
+  }
+
+  @Test
+  void aWireThatIsGivenUpIsOpenedAnewAndSilenceGoesOn() throws Exception {
+    Link patient =
+        bus.link(
+            new PollSettings("probe c", SECOND, NO_DATA_AFTER, "Look at c"),
+            new LineExchange("c", NO_DATA_AFTER.multipliedBy(2)),
+            heardA);
+    patient.start();
+    answers("c", "1");
+    heardA.nextReading();
+    passes(SECOND);
+    for (int second = 0; second < 30; second++) {
+      answers("c", "stale");
+      passes(SECOND);
+    }
+    becomes(Condition.SILENT, patient);
+    assertThat(wire.attempts.get()).isGreaterThanOrEqualTo(30);
+    assertThat(heardA.nextTrouble().code()).isEqualTo("no-answer");
+    assertThat(heardA.nextTrouble().text()).isEqualTo("probe c has not answered for 30 s");
+    answers("c", "2");
+    assertThat(heardA.nextTrouble().code()).isEqualTo("data-back");
   }
 
   @Test

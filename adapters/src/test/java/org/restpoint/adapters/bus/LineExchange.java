@@ -7,7 +7,8 @@ import org.restpoint.adapters.quantity.Parsed;
 
 /**
  * Sends a question and reads a line: a number is a potential in mV, {@code later QUESTION} says
- * that another question is to be asked a second later, anything else is rejected.
+ * that another question is to be asked a second later, {@code stale} gives the wire up, anything
+ * else is rejected.
  *
  * @param question what is sent
  * @param patience how long the line is waited for
@@ -39,6 +40,9 @@ record LineExchange(String question, Duration patience) implements Exchange {
     if (line.startsWith("later ")) {
       return new Outcome.Later(
           Duration.ofSeconds(1), new LineExchange(line.substring(6), patience));
+    }
+    if (line.equals("stale")) {
+      return new Outcome.Stale();
     }
     try {
       return new Outcome.Values(
