@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 
 /**
@@ -19,7 +20,7 @@ final class SimulatedBus {
   private final PriorityQueue<Sending> sendings =
       new PriorityQueue<>(Comparator.comparingLong(Sending::nanos).thenComparing(Sending::order));
   private final StringBuilder command = new StringBuilder();
-  private final List<String> commands = new ArrayList<>();
+  private final List<String> commands = new CopyOnWriteArrayList<>();
   private boolean echoes;
   private String before = "";
   private long order;

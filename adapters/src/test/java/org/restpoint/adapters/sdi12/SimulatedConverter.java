@@ -6,6 +6,7 @@ import com.sun.jna.LastErrorException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -48,6 +49,11 @@ public final class SimulatedConverter implements AutoCloseable {
   /** Sends every command back. */
   public void echoes() {
     bus.echoes(true);
+  }
+
+  /** All commands that it was sent. */
+  public List<String> commands() {
+    return bus.commands();
   }
 
   /** Sends this once, without being asked. */

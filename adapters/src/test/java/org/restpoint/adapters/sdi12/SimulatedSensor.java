@@ -52,6 +52,11 @@ public final class SimulatedSensor {
     values = toList(now);
   }
 
+  /** How long a measurement takes. */
+  public void takesSeconds(int whole) {
+    takes(whole, Optional.empty());
+  }
+
   /** How long a measurement takes, and when a service request says that it is done, if at all. */
   synchronized void takes(int wholeSeconds, Optional<Duration> request) {
     seconds = wholeSeconds;
@@ -176,8 +181,14 @@ public final class SimulatedSensor {
     StringBuilder text = new StringBuilder().append(address);
     int from = Math.min(measured.size(), number * partSize);
     int to = Math.min(measured.size(), from + partSize);
-    measured.subList(from, to).forEach(v -> text.append(String.format(Locale.ROOT, "%+.2f", v)));
+    measured.subList(from, to).forEach(v -> text.append(shown(v)));
     return text.toString();
+  }
+
+  /** At least two decimals, and no more characters than a value may have. */
+  private static String shown(double value) {
+    String decimals = Math.abs(value) < 1 ? "%+.4f" : "%+.2f";
+    return String.format(Locale.ROOT, decimals, value);
   }
 
   private String withCheck(String text) {

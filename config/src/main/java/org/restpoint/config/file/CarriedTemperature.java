@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LinkSettings.Mqtt;
 import org.restpoint.config.station.LinkSettings.MqttPayload.Json;
+import org.restpoint.config.station.LinkSettings.Sdi12;
 import org.restpoint.config.station.LinkSettings.Serial;
 
 /** Whether a link's readings carry a temperature. */
@@ -27,6 +28,9 @@ final class CarriedTemperature {
       return lack(
           "a serial line pattern without the group celsius",
           "put (?<celsius>[-+.\\d]+) where the line shows it");
+    }
+    if (link instanceof Sdi12 sensor && sensor.numbers().temperature().isEmpty()) {
+      return lack("an sdi12 sensor without celsius", "add celsius: and which of its values it is");
     }
     if (link instanceof Mqtt mqtt) {
       if (!(mqtt.payload() instanceof Json json)) {

@@ -18,7 +18,8 @@ class EachKeyTest {
         "/mistakes.csv",
         "/mistakes-lab.csv",
         "/mistakes-numbers.csv",
-        "/mistakes-serial.csv"
+        "/mistakes-serial.csv",
+        "/mistakes-sdi12.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

@@ -66,6 +66,7 @@ class ReadmeTest {
             ProbeReader.ELECTRODE_KEYS,
             ProbeReader.THERMOMETER_KEYS,
             SerialReader.KEYS,
+            Sdi12Reader.KEYS,
             List.of("platinum"),
             ThermometerReader.BETA_KEYS,
             ThermometerReader.COEFFICIENT_KEYS,

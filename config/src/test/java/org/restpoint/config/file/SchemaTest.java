@@ -52,7 +52,15 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml", "serial.yaml"})
+  @ValueSource(
+      strings = {
+        "bench.yaml",
+        "stream.yaml",
+        "lab.yaml",
+        "smallest.yaml",
+        "serial.yaml",
+        "sdi12.yaml"
+      })
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -65,7 +73,8 @@ class SchemaTest {
         "/mistakes.csv",
         "/mistakes-lab.csv",
         "/mistakes-numbers.csv",
-        "/mistakes-serial.csv"
+        "/mistakes-serial.csv",
+        "/mistakes-sdi12.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,
@@ -90,6 +99,7 @@ class SchemaTest {
           /$defs/thermometer/properties                                    | thermometer
           /$defs/electrode/properties/link/properties                      | link
           /$defs/serial/properties                                         | serial
+          /$defs/sdi12/properties                                          | sdi12
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
           /$defs/simulated/properties                                      | simulated
@@ -123,6 +133,7 @@ class SchemaTest {
       case "thermometer" -> ProbeReader.THERMOMETER_KEYS;
       case "link" -> LinkReader.KINDS;
       case "serial" -> SerialReader.KEYS;
+      case "sdi12" -> Sdi12Reader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
       case "recording" -> LinkReader.RECORDING_KEYS;
       case "simulated" -> LinkReader.SIMULATED_KEYS;
