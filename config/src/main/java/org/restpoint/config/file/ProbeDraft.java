@@ -13,7 +13,7 @@ import org.restpoint.config.station.Probe;
  * @param complete whether nothing that it needs was refused besides the link
  * @param electrode what it measures; empty for a thermometer and where it was refused
  * @param publishRaw whether each reading goes out
- * @param port where the serial port it takes for itself stands
+ * @param port the serial port that its link opens, where it opens one
  * @param thermometer where the probe that gives its temperature stands
  */
 record ProbeDraft(
@@ -22,7 +22,7 @@ record ProbeDraft(
     boolean complete,
     Optional<Electrode> electrode,
     boolean publishRaw,
-    Optional<Entry> port,
+    Optional<PortUse> port,
     Optional<Entry> thermometer) {
 
   /** The probe, unless something it needs was refused. */

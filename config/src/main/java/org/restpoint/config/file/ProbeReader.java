@@ -63,7 +63,7 @@ final class ProbeReader {
         keys.need("link", LinkReader.A_LINK)
             .flatMap(value -> new LinkReader(folder, thermometer).read(value));
     boolean raw = keys.find("raw").flatMap(Entry::flag).orElse(false);
-    Optional<Entry> port = keys.find("link").flatMap(e -> e.inside("serial", "port"));
+    Optional<PortUse> port = keys.find("link").flatMap(e -> PortUse.of(name, e, link));
     if (thermometer) {
       keys.find("measures").ifPresent(value -> value.word(List.of("temperature")));
       return new ProbeDraft(name, link, true, Optional.empty(), raw, port, Optional.empty());

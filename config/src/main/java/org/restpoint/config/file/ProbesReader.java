@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.restpoint.config.station.Probe;
 
 /** Reads all probes and checks what they ask of each other. */
@@ -35,7 +34,7 @@ final class ProbesReader {
                 entry.refuse(PROBES, "no probe");
               }
             });
-    tellSharedPorts(drafts.values().stream().toList());
+    SharedPorts.tell(drafts.values().stream().flatMap(draft -> draft.port().stream()).toList());
     drafts.values().forEach(draft -> draft.thermometer().ifPresent(e -> check(e, draft, drafts)));
     Map<String, Probe> probes = new LinkedHashMap<>();
     drafts.forEach((name, draft) -> draft.probe().ifPresent(probe -> probes.put(name, probe)));
@@ -45,23 +44,6 @@ final class ProbesReader {
   private ProbeDraft draft(String name, Entry entry) {
     StationReader.isName(name, entry);
     return new ProbeReader(name, folder, vocabulary, standards).read(entry);
-  }
-
-  private static void tellSharedPorts(List<ProbeDraft> drafts) {
-    Map<String, ProbeDraft> owners = new LinkedHashMap<>();
-    for (ProbeDraft draft : drafts) {
-      Optional<Entry> port = draft.port();
-      Optional<String> device = port.flatMap(Entry::quietText);
-      if (port.isEmpty() || device.isEmpty()) {
-        continue;
-      }
-      ProbeDraft owner = owners.putIfAbsent(device.get(), draft);
-      if (owner != null) {
-        int line = owner.port().map(Entry::line).orElse(0);
-        String used = ", already used by probe " + owner.name() + " (line " + line + ")";
-        port.get().refuse("a port of its own", port.get().found() + used);
-      }
-    }
   }
 
   private static void check(Entry asked, ProbeDraft asker, Map<String, ProbeDraft> drafts) {

@@ -14,7 +14,12 @@ class EachKeyTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-numbers.csv"},
+      resources = {
+        "/mistakes.csv",
+        "/mistakes-lab.csv",
+        "/mistakes-modbus.csv",
+        "/mistakes-numbers.csv"
+      },
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)

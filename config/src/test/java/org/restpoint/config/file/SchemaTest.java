@@ -52,7 +52,7 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "smallest.yaml"})
+  @ValueSource(strings = {"bench.yaml", "stream.yaml", "lab.yaml", "modbus.yaml", "smallest.yaml"})
   void anExampleIsSoundForBoth(String example) {
     assertThat(errors(Fixture.example(example))).isEmpty();
     assertThat(new Fixture(folder).read(Fixture.example(example)))
@@ -61,7 +61,12 @@ class SchemaTest {
 
   @ParameterizedTest
   @CsvFileSource(
-      resources = {"/mistakes.csv", "/mistakes-lab.csv", "/mistakes-numbers.csv"},
+      resources = {
+        "/mistakes.csv",
+        "/mistakes-lab.csv",
+        "/mistakes-modbus.csv",
+        "/mistakes-numbers.csv"
+      },
       delimiter = '|',
       numLinesToSkip = 1,
       maxCharsPerColumn = 10_000)
@@ -85,6 +90,8 @@ class SchemaTest {
           /$defs/thermometer/properties                                    | thermometer
           /$defs/electrode/properties/link/properties                      | link
           /$defs/serial/properties                                         | serial
+          /$defs/modbus/properties                                         | modbus
+          /$defs/register/properties                                       | register
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
           /$defs/simulated/properties                                      | simulated
@@ -118,6 +125,8 @@ class SchemaTest {
       case "thermometer" -> ProbeReader.THERMOMETER_KEYS;
       case "link" -> LinkReader.KINDS;
       case "serial" -> SerialReader.KEYS;
+      case "modbus" -> ModbusReader.KEYS;
+      case "register" -> ModbusRegisterReader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
       case "recording" -> LinkReader.RECORDING_KEYS;
       case "simulated" -> LinkReader.SIMULATED_KEYS;
