@@ -84,6 +84,9 @@ final class StationAccount {
                   : "sends by itself",
               serial.line().pattern());
     }
+    if (link instanceof LinkSettings.Modbus modbus) {
+      return ModbusAccount.of(modbus);
+    }
     if (link instanceof LinkSettings.Mqtt mqtt) {
       return "messages on topic " + mqtt.topic();
     }

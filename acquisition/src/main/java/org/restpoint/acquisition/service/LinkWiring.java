@@ -28,10 +28,12 @@ final class LinkWiring {
 
   private final Surroundings surroundings;
   private final MqttReadings mqtt;
+  private final ModbusWiring modbus;
 
   LinkWiring(Surroundings surroundings, MqttReadings mqtt) {
     this.surroundings = surroundings;
     this.mqtt = mqtt;
+    this.modbus = new ModbusWiring(surroundings);
   }
 
   Link link(Probe probe, LinkListener listener) {
@@ -48,6 +50,9 @@ final class LinkWiring {
           surroundings.privateFolder(),
           surroundings.clock(),
           listener);
+    }
+    if (settings instanceof LinkSettings.Modbus device) {
+      return modbus.link(device, listener);
     }
     if (settings instanceof LinkSettings.Mqtt topic) {
       return mqtt.link(
