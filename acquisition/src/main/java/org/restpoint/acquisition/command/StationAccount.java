@@ -85,6 +85,9 @@ final class StationAccount {
                   : "sends by itself",
               serial.line().pattern());
     }
+    if (link instanceof LinkSettings.Modbus modbus) {
+      return ModbusAccount.of(modbus);
+    }
     if (link instanceof LinkSettings.Sdi12 sensor) {
       return "SDI-12 sensor %c on serial port %s, %d baud, asked %s%s every %s"
           .formatted(

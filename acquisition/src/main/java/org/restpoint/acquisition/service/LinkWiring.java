@@ -26,12 +26,14 @@ final class LinkWiring {
 
   private final Surroundings surroundings;
   private final MqttReadings mqtt;
+  private final ModbusWiring modbus;
   private final SerialWiring serialLines;
   private final Sdi12Wiring sensors;
 
   LinkWiring(Surroundings surroundings, MqttReadings mqtt) {
     this.surroundings = surroundings;
     this.mqtt = mqtt;
+    this.modbus = new ModbusWiring(surroundings);
     this.serialLines = new SerialWiring(surroundings);
     this.sensors = new Sdi12Wiring(surroundings);
   }
@@ -43,6 +45,9 @@ final class LinkWiring {
     }
     if (settings instanceof LinkSettings.Sdi12 sensor) {
       return sensors.link(sensor, listener);
+    }
+    if (settings instanceof LinkSettings.Modbus device) {
+      return modbus.link(device, listener);
     }
     if (settings instanceof LinkSettings.Mqtt topic) {
       return mqtt.link(

@@ -133,7 +133,7 @@ public final class Bus implements AutoCloseable {
     if (attempt instanceof Attempt.Opened opened) {
       try (Wire open = opened.wire()) {
         wire = open;
-        return ask(new BusSession(open, asked, unasked, thread, nanos));
+        return ask(new BusSession(open, asked, unasked, this::works, thread, nanos));
       } finally {
         wire = null;
       }
@@ -147,12 +147,8 @@ public final class Bus implements AutoCloseable {
     asked.forEach(BusLink::opened);
     while (!thread.isClosing()) {
       switch (session.step()) {
-        case WORKED -> {
-          worked = true;
-          works();
-        }
+        case WORKED -> worked = true;
         case STALE -> {
-          works();
           return true;
         }
         case QUIET -> {}

@@ -31,18 +31,26 @@ final class BusSession implements Turn {
   private final Wire wire;
   private final List<BusLink> asked;
   private final UnaskedBytes unasked;
+  private final Runnable works;
   private final LinkThread thread;
   private final LongSupplier nanos;
   private final byte[] bytes = new byte[READ_BYTES];
 
   /**
    * @param asked the links that are started, which may come and go
+   * @param works is run when an ask has shown that the wire works, before what came of it is told
    */
   BusSession(
-      Wire wire, List<BusLink> asked, UnaskedBytes unasked, LinkThread thread, LongSupplier nanos) {
+      Wire wire,
+      List<BusLink> asked,
+      UnaskedBytes unasked,
+      Runnable works,
+      LinkThread thread,
+      LongSupplier nanos) {
     this.wire = wire;
     this.asked = asked;
     this.unasked = unasked;
+    this.works = works;
     this.thread = thread;
     this.nanos = nanos;
   }
@@ -65,6 +73,7 @@ final class BusSession implements Turn {
     if (outcome instanceof Outcome.WireGone) {
       return Step.GONE_ASKING;
     }
+    works.run();
     if (outcome instanceof Outcome.Stale) {
       link.take(new Outcome.NoAnswer());
       return Step.STALE;

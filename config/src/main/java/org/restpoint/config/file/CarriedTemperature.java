@@ -2,6 +2,7 @@ package org.restpoint.config.file;
 
 import java.util.Optional;
 import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.LinkSettings.Modbus;
 import org.restpoint.config.station.LinkSettings.Mqtt;
 import org.restpoint.config.station.LinkSettings.MqttPayload.Json;
 import org.restpoint.config.station.LinkSettings.Sdi12;
@@ -28,6 +29,10 @@ final class CarriedTemperature {
       return lack(
           "a serial line pattern without the group celsius",
           "put (?<celsius>[-+.\\d]+) where the line shows it");
+    }
+    if (link instanceof Modbus modbus && modbus.temperature().isEmpty()) {
+      return lack(
+          "modbus registers without celsius", "add celsius: and the register that holds it");
     }
     if (link instanceof Sdi12 sensor && sensor.numbers().temperature().isEmpty()) {
       return lack("an sdi12 sensor without celsius", "add celsius: and which of its values it is");

@@ -11,7 +11,8 @@ import org.restpoint.config.station.LinkSettings.Simulated;
 final class LinkReader {
 
   /** The kinds of link. */
-  static final List<String> KINDS = List.of("serial", "sdi12", "mqtt", "recording", "simulated");
+  static final List<String> KINDS =
+      List.of("serial", "modbus", "sdi12", "mqtt", "recording", "simulated");
 
   /** The keys of a recording. */
   static final List<String> RECORDING_KEYS = List.of("file");
@@ -74,6 +75,7 @@ final class LinkReader {
     Optional<Section> section = entry.section("a mapping with the keys of " + kind);
     return switch (kind) {
       case "serial" -> section.flatMap(keys -> new SerialReader(keys, thermometer).read());
+      case "modbus" -> section.flatMap(keys -> new ModbusReader(keys, thermometer).read());
       case "sdi12" -> section.flatMap(keys -> new Sdi12Reader(keys, thermometer).read());
       case "mqtt" -> section.flatMap(keys -> MqttReader.read(keys, thermometer));
       case "recording" -> section.flatMap(this::recording);
@@ -92,7 +94,9 @@ final class LinkReader {
     keys.only(SIMULATED_KEYS);
     if (thermometer) {
       keys.self()
-          .refuse("serial, sdi12, mqtt or recording for a thermometer", "a simulated electrode");
+          .refuse(
+              "serial, modbus, sdi12, mqtt or recording for a thermometer",
+              "a simulated electrode");
     }
     double celsius = keys.find("temperature").flatMap(Allowed.WATER::number).orElse(25.0);
     double slope = keys.find("slope").flatMap(SLOPE::number).orElse(98.0);

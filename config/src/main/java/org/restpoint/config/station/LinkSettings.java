@@ -82,6 +82,32 @@ public sealed interface LinkSettings {
   }
 
   /**
+   * Registers of a Modbus device. Several probes may name one port, or one address: they are read
+   * in turn.
+   *
+   * @param bus what the device is joined to
+   * @param unit its address on the bus
+   * @param numbers what its numbers are
+   * @param potential where the potential stands; there with that of the numbers
+   * @param temperature where the temperature stands; there with that of the numbers
+   * @param every how often it is read
+   * @param answerWithin how long an answer is waited for
+   * @param retries how many more times it is asked when it did not answer
+   * @param noDataAfter silence longer than this is told
+   */
+  record Modbus(
+      ModbusConnection bus,
+      int unit,
+      Numbers numbers,
+      Optional<ModbusRegister> potential,
+      Optional<ModbusRegister> temperature,
+      Duration every,
+      Duration answerWithin,
+      int retries,
+      Duration noDataAfter)
+      implements LinkSettings {}
+
+  /**
    * Messages on a topic of the station's broker.
    *
    * @param topic the topic

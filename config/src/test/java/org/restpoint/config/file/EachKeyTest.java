@@ -17,6 +17,7 @@ class EachKeyTest {
       resources = {
         "/mistakes.csv",
         "/mistakes-lab.csv",
+        "/mistakes-modbus.csv",
         "/mistakes-numbers.csv",
         "/mistakes-serial.csv",
         "/mistakes-sdi12.csv"

@@ -70,6 +70,8 @@ class ReadmeTest {
             List.of("platinum"),
             ThermometerReader.BETA_KEYS,
             ThermometerReader.COEFFICIENT_KEYS,
+            ModbusReader.KEYS,
+            ModbusRegisterReader.KEYS,
             MqttReader.KEYS,
             LinkReader.RECORDING_KEYS,
             LinkReader.SIMULATED_KEYS,

@@ -57,6 +57,7 @@ class SchemaTest {
         "bench.yaml",
         "stream.yaml",
         "lab.yaml",
+        "modbus.yaml",
         "smallest.yaml",
         "serial.yaml",
         "sdi12.yaml"
@@ -72,6 +73,7 @@ class SchemaTest {
       resources = {
         "/mistakes.csv",
         "/mistakes-lab.csv",
+        "/mistakes-modbus.csv",
         "/mistakes-numbers.csv",
         "/mistakes-serial.csv",
         "/mistakes-sdi12.csv"
@@ -99,6 +101,8 @@ class SchemaTest {
           /$defs/thermometer/properties                                    | thermometer
           /$defs/electrode/properties/link/properties                      | link
           /$defs/serial/properties                                         | serial
+          /$defs/modbus/properties                                         | modbus
+          /$defs/register/properties                                       | register
           /$defs/sdi12/properties                                          | sdi12
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
@@ -133,6 +137,8 @@ class SchemaTest {
       case "thermometer" -> ProbeReader.THERMOMETER_KEYS;
       case "link" -> LinkReader.KINDS;
       case "serial" -> SerialReader.KEYS;
+      case "modbus" -> ModbusReader.KEYS;
+      case "register" -> ModbusRegisterReader.KEYS;
       case "sdi12" -> Sdi12Reader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
       case "recording" -> LinkReader.RECORDING_KEYS;
