@@ -29,6 +29,11 @@ final class Dialogue {
     this.retries = retries;
   }
 
+  /** The same, in which every command is sent once only. */
+  Dialogue withoutRetries() {
+    return new Dialogue(turn, answerWithin, 0);
+  }
+
   Turn turn() {
     return turn;
   }

@@ -17,6 +17,9 @@ import org.restpoint.adapters.wire.Wire;
  *
  * <p>A measurement is made once for all who want the same one at about the same time. While it runs
  * concurrently the sensor is sent nothing, because any command would abort it (section 4.4.7.1).
+ *
+ * <p>After it did not answer it is asked once only, until it does: a sensor that is switched off
+ * holds up the others no longer than one answer.
  */
 final class Sensor {
 
@@ -26,6 +29,7 @@ final class Sensor {
   private final SensorAddress address;
   private final Map<Measurement, Taken> latest = new HashMap<>();
   private @Nullable Running running;
+  private boolean missed;
   private long count;
 
   Sensor(SensorAddress address) {
@@ -86,7 +90,7 @@ final class Sensor {
         && dialogue.turn().nanos() - last.nanos() <= FRESH.toNanos()) {
       return new Progress.Done(last);
     }
-    return begin(dialogue, measurement);
+    return begin(missed ? dialogue.withoutRetries() : dialogue, measurement);
   }
 
   private Progress begin(Dialogue dialogue, Measurement measurement) {
@@ -172,12 +176,14 @@ final class Sensor {
 
   private Progress done(Dialogue dialogue, Measurement measurement, Reply<List<Double>> values) {
     Taken taken = new Taken(++count, dialogue.turn().nanos(), values);
-    boolean gone =
-        values instanceof Reply.Failed<List<Double>> failed
-            && failed.outcome() instanceof Outcome.WireGone;
-    if (!gone) {
+    missed = failedBy(values, Outcome.NoAnswer.class);
+    if (!failedBy(values, Outcome.WireGone.class)) {
       latest.put(measurement, taken);
     }
     return new Progress.Done(taken);
+  }
+
+  private static boolean failedBy(Reply<List<Double>> values, Class<? extends Outcome> why) {
+    return values instanceof Reply.Failed<List<Double>> failed && why.isInstance(failed.outcome());
   }
 }

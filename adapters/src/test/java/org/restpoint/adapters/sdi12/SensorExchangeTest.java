@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.time.Duration;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -17,7 +15,6 @@ import org.restpoint.adapters.bus.Outcome;
 import org.restpoint.adapters.quantity.Meaning;
 import org.restpoint.adapters.quantity.Parsed;
 import org.restpoint.adapters.quantity.PotentialScale;
-import org.restpoint.adapters.quantity.TemperatureScale;
 import org.restpoint.adapters.sdi12.Measurement.Kind;
 
 /** Sensors asked in every way, over a wire in memory and in time that passes by reading. */
@@ -27,45 +24,10 @@ class SensorExchangeTest {
 
   private final MemoryTurn turn = new MemoryTurn();
   private final SimulatedSensor zero = turn.sensor('0', 187.4, 21.5, -12);
-  private final Map<Character, Sensor> sensors = new HashMap<>();
-
-  private SensorExchange probe(char address, String command, int millivolts, int celsius) {
-    Kind kind =
-        switch (command.charAt(0)) {
-          case 'M' -> Kind.ALONE;
-          case 'C' -> Kind.CONCURRENT;
-          default -> Kind.CONTINUOUS;
-        };
-    char last = command.charAt(command.length() - 1);
-    Measurement measurement =
-        new Measurement(kind, Character.isDigit(last) ? last - '0' : 0, command.startsWith("C", 1));
-    Sensor sensor = sensors.computeIfAbsent(address, any -> new Sensor(new SensorAddress(address)));
-    return new SensorExchange(sensor, settings(address, measurement, millivolts, celsius));
-  }
-
-  private static Sdi12Settings settings(
-      char address, Measurement measurement, int millivolts, int celsius) {
-    return new Sdi12Settings(
-        new SensorAddress(address),
-        measurement,
-        new Meaning(
-            millivolts == 0 ? Optional.empty() : Optional.of(PotentialScale.MILLIVOLTS),
-            celsius == 0 ? Optional.empty() : Optional.of(TemperatureScale.CELSIUS)),
-        millivolts == 0 ? OptionalInt.empty() : OptionalInt.of(millivolts),
-        celsius == 0 ? OptionalInt.empty() : OptionalInt.of(celsius),
-        SECOND,
-        SECOND,
-        2,
-        SECOND);
-  }
-
-  private static Outcome read(double millivolts, double celsius) {
-    return new Outcome.Values(
-        new Parsed.Values(OptionalDouble.of(millivolts), OptionalDouble.of(celsius)));
-  }
+  private final Probes probes = new Probes();
 
   private Outcome asked(String command) {
-    return probe('0', command, 1, 2).poll(turn);
+    return probes.probe('0', command, 1, 2).poll(turn);
   }
 
   private String rejected(String command) {
@@ -86,14 +48,14 @@ class SensorExchangeTest {
   })
   void eachKindOfMeasurementGivesItsValues(
       String command, String sent, double millivolts, double celsius) {
-    assertThat(asked(command)).isEqualTo(read(millivolts, celsius));
+    assertThat(asked(command)).isEqualTo(Probes.read(millivolts, celsius));
     assertThat(turn.bus().commands()).containsExactly(sent.split(" "));
   }
 
   @Test
   void valuesInSeveralAnswersAreAskedForOneByOne() {
     zero.sendsInPartsOf(1);
-    assertThat(asked("MC")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("MC")).isEqualTo(Probes.read(187.4, 21.5));
     assertThat(turn.bus().commands()).containsExactly("0MC!", "0D0!", "0D1!", "0D2!");
   }
 
@@ -103,21 +65,21 @@ class SensorExchangeTest {
     turn.bus().echoes(true);
     turn.inPiecesOf(bytes);
     zero.takes(5, Optional.of(SECOND));
-    assertThat(asked("M")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("M")).isEqualTo(Probes.read(187.4, 21.5));
     assertThat(turn.bus().commands()).containsExactly("0M!", "0D0!");
   }
 
   @Test
   void breaksThatArriveAsNulDoNoHarm() {
     turn.bus().noise("\0\0");
-    assertThat(asked("MC")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("MC")).isEqualTo(Probes.read(187.4, 21.5));
   }
 
   @Test
   void aServiceRequestEndsTheWait() {
     zero.takes(60, Optional.of(SECOND));
     long before = turn.nanos();
-    assertThat(asked("M")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("M")).isEqualTo(Probes.read(187.4, 21.5));
     assertThat(turn.nanos() - before).isLessThan(Duration.ofSeconds(10).toNanos());
   }
 
@@ -125,7 +87,7 @@ class SensorExchangeTest {
   void withoutAServiceRequestTheAnnouncedTimeIsWaited() {
     zero.takes(60, Optional.empty());
     long before = turn.nanos();
-    assertThat(asked("M")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("M")).isEqualTo(Probes.read(187.4, 21.5));
     assertThat(turn.nanos() - before).isGreaterThanOrEqualTo(Duration.ofSeconds(60).toNanos());
   }
 
@@ -133,78 +95,14 @@ class SensorExchangeTest {
   void aServiceRequestThatComesTooLateIsNotTakenForTheValues() {
     zero.answersAfter(Duration.ofMillis(200));
     zero.takes(1, Optional.of(Duration.ofMillis(1_300)));
-    assertThat(asked("MC")).isEqualTo(read(187.4, 21.5));
-  }
-
-  @Test
-  void othersAreAskedWhileAConcurrentMeasurementRuns() {
-    turn.sensor('1', 5, 6);
-    zero.takes(30, Optional.empty());
-    SensorExchange slow = probe('0', "C", 1, 2);
-    assertThat(slow.poll(turn)).isEqualTo(new Outcome.Later(Duration.ofSeconds(30), slow));
-    assertThat(probe('1', "M", 1, 2).poll(turn)).isEqualTo(read(5, 6));
-    turn.passes(Duration.ofSeconds(30));
-    assertThat(slow.poll(turn)).isEqualTo(read(187.4, 21.5));
-    assertThat(turn.bus().commands()).containsExactly("0C!", "1M!", "1D0!", "0D0!");
-  }
-
-  @Test
-  void probesOfOneMeasurementShareItAndHaveItOnce() {
-    zero.takes(5, Optional.empty());
-    SensorExchange nitrate = probe('0', "C", 1, 2);
-    SensorExchange chloride = probe('0', "C", 3, 2);
-    assertThat(nitrate.poll(turn)).isEqualTo(new Outcome.Later(Duration.ofSeconds(5), nitrate));
-    turn.passes(SECOND);
-    assertThat(chloride.poll(turn)).isEqualTo(new Outcome.Later(Duration.ofSeconds(4), chloride));
-    turn.passes(Duration.ofSeconds(4));
-    assertThat(chloride.poll(turn)).isEqualTo(read(-12, 21.5));
-    assertThat(nitrate.poll(turn)).isEqualTo(read(187.4, 21.5));
-    assertThat(zero.measurements()).isEqualTo(1);
-    zero.takes(0, Optional.empty());
-    assertThat(nitrate.poll(turn)).isEqualTo(read(187.4, 21.5));
-    assertThat(zero.measurements()).isEqualTo(2);
-    turn.passes(Sensor.FRESH.plusNanos(1));
-    assertThat(chloride.poll(turn)).isEqualTo(read(-12, 21.5));
-    assertThat(zero.measurements()).isEqualTo(3);
-  }
-
-  @Test
-  void aRunningMeasurementIsNotAbortedByAnotherProbeOfTheSensor() {
-    zero.takes(5, Optional.empty());
-    SensorExchange running = probe('0', "C", 1, 2);
-    SensorExchange other = probe('0', "R0", 3, 2);
-    running.poll(turn);
-    assertThat(other.poll(turn)).isEqualTo(new Outcome.Later(Duration.ofSeconds(5), other));
-    turn.passes(Duration.ofSeconds(5));
-    assertThat(other.poll(turn)).isEqualTo(read(-12, 21.5));
-    assertThat(running.poll(turn)).isEqualTo(read(187.4, 21.5));
-    assertThat(turn.bus().commands()).containsExactly("0C!", "0D0!", "0R0!");
-  }
-
-  @Test
-  void aMeasurementThatRanOverAnotherWireIsForgotten() {
-    zero.takes(5, Optional.empty());
-    SensorExchange probe = probe('0', "C", 1, 2);
-    probe.poll(turn);
-    MemoryTurn replugged = new MemoryTurn();
-    replugged.sensor('0', 7, 8);
-    assertThat(probe.poll(replugged)).isEqualTo(read(7, 8));
-    assertThat(replugged.bus().commands()).containsExactly("0C!", "0D0!");
-  }
-
-  @Test
-  void whatASharedMeasurementFailsByIsToldToAll() {
-    zero.silent(true);
-    assertThat(asked("M")).isEqualTo(new Outcome.NoAnswer());
-    assertThat(probe('0', "M", 3, 0).poll(turn)).isEqualTo(new Outcome.NoAnswer());
-    assertThat(turn.bus().commands()).containsExactly("0M!", "0M!", "0M!");
+    assertThat(asked("MC")).isEqualTo(Probes.read(187.4, 21.5));
   }
 
   @Test
   void aSensorThatAnswersTheSecondTimeIsRead() {
     int[] answers = {0};
     zero.garbles(text -> answers[0]++ % 2 == 0 ? "" : text);
-    assertThat(asked("M")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("M")).isEqualTo(Probes.read(187.4, 21.5));
     assertThat(turn.bus().commands()).containsExactly("0M!", "0M!", "0D0!", "0D0!");
   }
 
@@ -234,7 +132,7 @@ class SensorExchangeTest {
   @Test
   void anotherSensorsLateAnswerIsPassedOver() {
     zero.garbles(text -> "1+9.9\r\n" + text);
-    assertThat(asked("M")).isEqualTo(read(187.4, 21.5));
+    assertThat(asked("M")).isEqualTo(Probes.read(187.4, 21.5));
   }
 
   @Test
@@ -265,9 +163,9 @@ class SensorExchangeTest {
 
   @Test
   void aValueThatTheSensorDoesNotHaveIsToldByName() {
-    assertThat(((Outcome.Rejected) probe('0', "M", 4, 2).poll(turn)).reason())
+    assertThat(((Outcome.Rejected) probes.probe('0', "M", 4, 2).poll(turn)).reason())
         .isEqualTo("the measurement M gives 3 values, and millivolts is to be number 4");
-    assertThat(((Outcome.Rejected) probe('0', "M", 0, 9).poll(turn)).reason())
+    assertThat(((Outcome.Rejected) probes.probe('0', "M", 0, 9).poll(turn)).reason())
         .isEqualTo("the measurement M gives 3 values, and celsius is to be number 9");
     zero.measures(99_999, 20);
     turn.passes(Duration.ofMinutes(1));
@@ -276,18 +174,9 @@ class SensorExchangeTest {
 
   @Test
   void aThermometerIsReadWithoutAPotential() {
-    assertThat(probe('0', "M", 0, 2).poll(turn))
+    assertThat(probes.probe('0', "M", 0, 2).poll(turn))
         .isEqualTo(
             new Outcome.Values(new Parsed.Values(OptionalDouble.empty(), OptionalDouble.of(21.5))));
-  }
-
-  @Test
-  void aLostWireIsToldAtOnceAndNotRememberedForOthers() {
-    turn.goes();
-    assertThat(asked("M")).isEqualTo(new Outcome.WireGone());
-    MemoryTurn replugged = new MemoryTurn();
-    replugged.sensor('0', 7, 8);
-    assertThat(probe('0', "M", 1, 2).poll(replugged)).isEqualTo(read(7, 8));
   }
 
   @Test
@@ -301,7 +190,7 @@ class SensorExchangeTest {
   void settingsThatCannotBeAreRefused() {
     Measurement measurement = new Measurement(Kind.ALONE, 0, false);
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> settings('0', measurement, 100, 2))
+        .isThrownBy(() -> Probes.settings('0', measurement, 100, 2))
         .withMessage("value 100 is not 1 to 99");
     assertThatIllegalArgumentException()
         .isThrownBy(
