@@ -22,6 +22,7 @@ import picocli.CommandLine.TypeConversionException;
       "5 the work ran and its outcome is bad."
     },
     subcommands = {
+      AddressCommand.class,
       CheckCommand.class,
       DemoCommand.class,
       PortsCommand.class,

@@ -90,6 +90,19 @@ final class StationAccount {
                   : "sends by itself",
               serial.line().pattern());
     }
+    if (link instanceof LinkSettings.Modbus modbus) {
+      return ModbusAccount.of(modbus);
+    }
+    if (link instanceof LinkSettings.Sdi12 sensor) {
+      return "SDI-12 sensor %c on serial port %s, %d baud, asked %s%s every %s"
+          .formatted(
+              sensor.address(),
+              sensor.port().name(),
+              sensor.port().baud(),
+              sensor.command().key(),
+              sensor.checked() ? " with checksum" : "",
+              Words.span(sensor.every()));
+    }
     if (link instanceof LinkSettings.Mqtt mqtt) {
       return "messages on topic "
           + mqtt.topic()

@@ -1,6 +1,7 @@
 package org.restpoint.adapters.serial;
 
 import java.nio.file.Path;
+import org.restpoint.adapters.link.LinkTrouble;
 import org.restpoint.adapters.wire.WireSource;
 
 /** A serial port as the wire of a bus. */
@@ -25,12 +26,26 @@ public final class SerialWireSource implements WireSource {
   }
 
   @Override
-  public Attempt open() {
+  public Attempt open(Runnable farewell) {
     SerialDevice.Attempt attempt = SerialDevice.open(settings, nativeFolder);
     if (attempt instanceof SerialDevice.Attempt.Opened opened) {
-      return new Attempt.Opened(opened.device());
+      return new Attempt.Opened(new FarewellWire(opened.device(), farewell));
     }
     PortFailure failure = ((SerialDevice.Attempt.Refused) attempt).failure();
-    return new Attempt.Refused(failure.trouble(settings.port()));
+    return new Attempt.Refused(
+        failure.trouble(settings.port()), failure instanceof PortFailure.Absent);
+  }
+
+  @Override
+  public LinkTrouble lost() {
+    return new LinkTrouble(
+        "port-lost",
+        "%s was lost while it was read".formatted(name()),
+        "Plug the device in again; reading goes on by itself");
+  }
+
+  @Override
+  public LinkTrouble back() {
+    return new LinkTrouble("port-back", "%s is there and open".formatted(name()), "");
   }
 }

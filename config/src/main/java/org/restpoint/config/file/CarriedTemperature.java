@@ -2,8 +2,10 @@ package org.restpoint.config.file;
 
 import java.util.Optional;
 import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.LinkSettings.Modbus;
 import org.restpoint.config.station.LinkSettings.Mqtt;
 import org.restpoint.config.station.LinkSettings.Recording;
+import org.restpoint.config.station.LinkSettings.Sdi12;
 import org.restpoint.config.station.LinkSettings.Serial;
 import org.restpoint.config.station.MqttPayload;
 
@@ -33,6 +35,13 @@ final class CarriedTemperature {
         && recording.layout().filter(l -> l.numbers().temperature().isEmpty()).isPresent()) {
       return lack(
           "a recording without a column of temperatures", "name it under columns, e.g. celsius: T");
+    }
+    if (link instanceof Modbus modbus && modbus.temperature().isEmpty()) {
+      return lack(
+          "modbus registers without celsius", "add celsius: and the register that holds it");
+    }
+    if (link instanceof Sdi12 sensor && sensor.numbers().temperature().isEmpty()) {
+      return lack("an sdi12 sensor without celsius", "add celsius: and which of its values it is");
     }
     if (link instanceof Mqtt mqtt) {
       if (mqtt.payload() instanceof MqttPayload.BareNumber) {

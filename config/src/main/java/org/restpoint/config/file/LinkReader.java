@@ -9,7 +9,8 @@ import org.restpoint.config.station.LinkSettings;
 final class LinkReader {
 
   /** The kinds of link. */
-  static final List<String> KINDS = List.of("serial", "mqtt", "recording", "simulated");
+  static final List<String> KINDS =
+      List.of("serial", "modbus", "sdi12", "mqtt", "recording", "simulated");
 
   static final String A_LINK = "a mapping with one of " + String.join(", ", KINDS);
 
@@ -47,6 +48,8 @@ final class LinkReader {
     Optional<Section> section = entry.section("a mapping with the keys of " + kind);
     return switch (kind) {
       case "serial" -> section.flatMap(keys -> new SerialReader(keys, thermometer).read());
+      case "modbus" -> section.flatMap(keys -> new ModbusReader(keys, thermometer).read());
+      case "sdi12" -> section.flatMap(keys -> new Sdi12Reader(keys, thermometer).read());
       case "mqtt" -> section.flatMap(keys -> new MqttReader(keys, thermometer).read());
       case "recording" ->
           section.flatMap(keys -> new RecordingKeys(keys, folder, thermometer).read());

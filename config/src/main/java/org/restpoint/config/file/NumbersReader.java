@@ -10,8 +10,10 @@ import org.restpoint.config.station.TemperatureNumber;
 /** Reads what the numbers are that a device sends. */
 final class NumbersReader {
 
+  private static final String COUNTS = "counts";
+
   /** What a number of a potential may be called. */
-  static final List<String> POTENTIALS = List.of("millivolts", "volts", "microvolts", "counts");
+  static final List<String> POTENTIALS = List.of("millivolts", "volts", "microvolts", COUNTS);
 
   /** What a number of a temperature may be called. */
   static final List<String> TEMPERATURES = List.of("celsius", "kelvin", "fahrenheit", "ohms");
@@ -28,6 +30,7 @@ final class NumbersReader {
 
   private final Section keys;
   private final boolean thermometer;
+  private final List<String> ownPotentials;
 
   /**
    * A reader for one link.
@@ -36,8 +39,19 @@ final class NumbersReader {
    * @param thermometer whether the probe is a thermometer rather than an electrode
    */
   NumbersReader(Section keys, boolean thermometer) {
+    this(keys, thermometer, POTENTIALS);
+  }
+
+  private NumbersReader(Section keys, boolean thermometer, List<String> potentials) {
     this.keys = keys;
     this.thermometer = thermometer;
+    this.ownPotentials = potentials;
+  }
+
+  /** A reader for a link whose numbers have scales of their own: of counts it knows nothing. */
+  static NumbersReader ofScaled(Section keys, boolean thermometer) {
+    return new NumbersReader(
+        keys, thermometer, POTENTIALS.stream().filter(name -> !name.equals(COUNTS)).toList());
   }
 
   /** What the device must send at least, for messages: the first choice of it. */
@@ -71,7 +85,7 @@ final class NumbersReader {
       List<String> potentials, List<String> temperatures, Entry where, String what) {
     String articled = thermometer ? "a thermometer" : "an electrode";
     List<String> own = thermometer ? temperatures : potentials;
-    List<String> choice = thermometer ? TEMPERATURES : POTENTIALS;
+    List<String> choice = thermometer ? TEMPERATURES : ownPotentials;
     if (own.size() != 1) {
       where.refuse(
           "one %s of %s for %s".formatted(what, Wording.row(choice, "or"), articled),
@@ -129,7 +143,7 @@ final class NumbersReader {
   }
 
   private void tellStray(List<String> potentials, List<String> temperatures) {
-    if (!potentials.contains("counts")) {
+    if (ownPotentials.contains(COUNTS) && !potentials.contains(COUNTS)) {
       for (String key : List.of("scale", "offset")) {
         keys.find(key)
             .ifPresent(entry -> entry.refuse(key + " only with counts", foundNumbers(potentials)));

@@ -21,7 +21,14 @@ final class SharedPorts {
   }
 
   /** The kinds of link whose probes may share a port, each with its rule. */
-  private static final Map<String, Rule> RULES = Map.of("serial", SerialSharing::tell);
+  private static final Map<String, Rule> RULES =
+      Map.of(
+          "modbus",
+          ModbusSharing::tell,
+          "serial",
+          SerialSharing::tell,
+          "sdi12",
+          Sdi12Sharing::tell);
 
   private SharedPorts() {}
 

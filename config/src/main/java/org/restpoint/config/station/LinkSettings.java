@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
 /** How a probe's readings come in. */
@@ -41,6 +42,74 @@ public sealed interface LinkSettings {
       Optional<String> channel,
       Optional<String> poll,
       Duration pollEvery,
+      Duration noDataAfter)
+      implements LinkSettings {
+
+    @Override
+    public Optional<Numbers> sent() {
+      return Optional.of(numbers);
+    }
+  }
+
+  /**
+   * A sensor on an SDI-12 bus behind a serial converter. Several probes may name one port: their
+   * sensors are then on one bus.
+   *
+   * @param port how the converter's port is opened
+   * @param address the sensor's address: a digit or an ASCII letter
+   * @param command what it is asked to measure
+   * @param checked whether its values come with a cyclic redundancy check
+   * @param numbers what the numbers are
+   * @param potentialPlace which of the values is the potential, from 1; empty for a thermometer
+   * @param temperaturePlace which of the values is the temperature, from 1, where one is
+   * @param every how often it is asked
+   * @param answerWithin how long an answer to a command is waited for
+   * @param retries how often a command is sent again
+   * @param noDataAfter silence longer than this is told
+   */
+  record Sdi12(
+      SerialPort port,
+      char address,
+      SensorCommand command,
+      boolean checked,
+      Numbers numbers,
+      OptionalInt potentialPlace,
+      OptionalInt temperaturePlace,
+      Duration every,
+      Duration answerWithin,
+      int retries,
+      Duration noDataAfter)
+      implements LinkSettings {
+
+    @Override
+    public Optional<Numbers> sent() {
+      return Optional.of(numbers);
+    }
+  }
+
+  /**
+   * Registers of a Modbus device. Several probes may name one port, or one address: they are read
+   * in turn.
+   *
+   * @param bus what the device is joined to
+   * @param unit its address on the bus
+   * @param numbers what its numbers are
+   * @param potential where the potential stands; there with that of the numbers
+   * @param temperature where the temperature stands; there with that of the numbers
+   * @param every how often it is read
+   * @param answerWithin how long an answer is waited for
+   * @param retries how many more times it is asked when it did not answer
+   * @param noDataAfter silence longer than this is told
+   */
+  record Modbus(
+      ModbusConnection bus,
+      int unit,
+      Numbers numbers,
+      Optional<ModbusRegister> potential,
+      Optional<ModbusRegister> temperature,
+      Duration every,
+      Duration answerWithin,
+      int retries,
       Duration noDataAfter)
       implements LinkSettings {
 

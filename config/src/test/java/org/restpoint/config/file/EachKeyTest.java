@@ -17,11 +17,13 @@ class EachKeyTest {
       resources = {
         "/mistakes.csv",
         "/mistakes-lab.csv",
+        "/mistakes-modbus.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
         "/mistakes-simulated.csv",
-        "/mistakes-serial.csv"
+        "/mistakes-serial.csv",
+        "/mistakes-sdi12.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

@@ -61,6 +61,8 @@ class SchemaTest {
         "recording.yaml",
         "simulated.yaml",
         "serial.yaml",
+        "modbus.yaml",
+        "sdi12.yaml",
         "smallest.yaml"
       })
   void anExampleIsSoundForBoth(String example) {
@@ -74,11 +76,13 @@ class SchemaTest {
       resources = {
         "/mistakes.csv",
         "/mistakes-lab.csv",
+        "/mistakes-modbus.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
         "/mistakes-simulated.csv",
-        "/mistakes-serial.csv"
+        "/mistakes-serial.csv",
+        "/mistakes-sdi12.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,
@@ -103,6 +107,9 @@ class SchemaTest {
           /$defs/thermometer/properties                                    | thermometer
           /$defs/electrode/properties/link/properties                      | link
           /$defs/serial/properties                                         | serial
+          /$defs/modbus/properties                                         | modbus
+          /$defs/register/properties                                       | register
+          /$defs/sdi12/properties                                          | sdi12
           /$defs/mqtt/properties                                           | mqtt
           /$defs/recording/properties                                      | recording
           /$defs/recording/properties/columns/properties                   | columns
@@ -141,6 +148,9 @@ class SchemaTest {
       case "thermometer" -> ProbeReader.THERMOMETER_KEYS;
       case "link" -> LinkReader.KINDS;
       case "serial" -> SerialReader.KEYS;
+      case "modbus" -> ModbusReader.KEYS;
+      case "register" -> ModbusRegisterReader.KEYS;
+      case "sdi12" -> Sdi12Reader.KEYS;
       case "mqtt" -> MqttReader.KEYS;
       case "recording" -> RecordingKeys.KEYS;
       case "columns" -> RecordingColumnsReader.KEYS;
