@@ -55,7 +55,7 @@ class StreamIT {
                     basis: as-N
                     link: { mqtt: { topic: brook/json, millivolts: /reading/mv, celsius: /t } }
                     temperature: { from: reading }
-                    settle: { readings: 3 }
+                    settle: { rule: consecutive, readings: 3 }
                     calibrate: { standards: [low, high] }
                 """));
     rig = Rig.connect(service.broker(), "brook").awaitOnline(true);
