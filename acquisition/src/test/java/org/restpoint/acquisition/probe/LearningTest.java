@@ -113,9 +113,11 @@ class LearningTest {
     bench.tell("{\"do\":\"measure\"}").read(5, 200).tell("{\"do\":\"cancel\"}");
     approach(bench.tell("{\"do\":\"measure\"}"), 4000, SLOW_SECONDS);
     assertThat(bench.result().reasons()).extracting(Reason::code).containsExactly("out-of-range");
-    approach(bench.tell("calibrate", "low"), bench.millivolts(100), SLOW_SECONDS);
-    assertThat(bench.calibration().verdict()).isEqualTo(Calibration.Verdict.REFUSED);
     assertThat(learnt(bench)).isEqualTo(2);
+    approach(bench.tell("calibrate", "low"), bench.millivolts(5), SLOW_SECONDS);
+    approach(bench.tell("calibrate", "high"), bench.millivolts(5), SLOW_SECONDS);
+    assertThat(bench.calibration().verdict()).isEqualTo(Calibration.Verdict.REFUSED);
+    assertThat(learnt(bench)).isEqualTo(3);
   }
 
   @Test
