@@ -48,6 +48,7 @@ class StreamIT {
                     basis: as-N
                     link: { mqtt: { topic: brook/bare, payload: number } }
                     temperature: { fixed: 12 Cel }
+                    settle: { rule: consecutive }
                     calibrate: { standards: [low, high] }
                     routine: { every: 2 s }
                   json:
