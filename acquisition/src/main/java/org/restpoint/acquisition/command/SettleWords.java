@@ -39,7 +39,7 @@ final class SettleWords {
               drift.readingsAtLeast());
     }
     if (rule instanceof SettleRule.Forecast forecast) {
-      return "its rest is foretold within " + within(forecast.within());
+      return "its rest is foretold within " + within(forecast.within()) + learning(forecast);
     }
     SettleRule.Consecutive consecutive = (SettleRule.Consecutive) rule;
     String which =
@@ -48,6 +48,10 @@ final class SettleWords {
             : "all readings of %s, %d or more,"
                 .formatted(Words.span(consecutive.span()), consecutive.readings());
     return which + " lie within " + within(consecutive.within());
+  }
+
+  private static String learning(SettleRule.Forecast forecast) {
+    return forecast.learn() ? ", learning how the electrode responds" : "";
   }
 
   private static String errors(double standardErrors) {

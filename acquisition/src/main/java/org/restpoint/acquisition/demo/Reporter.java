@@ -2,6 +2,7 @@ package org.restpoint.acquisition.demo;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
@@ -20,6 +21,7 @@ final class Reporter implements Consumer<Event> {
   private final Account account;
   private Instant nextLine = Instant.MAX;
   private boolean soaking;
+  private OptionalDouble readMillivolts = OptionalDouble.empty();
 
   Reporter(Account account) {
     this.account = account;
@@ -28,6 +30,7 @@ final class Reporter implements Consumer<Event> {
   @Override
   public void accept(Event event) {
     if (event instanceof Progress progress) {
+      readMillivolts = OptionalDouble.of(progress.latestMillivolts());
       if (!soaking) {
         sometimes(progress.time(), BETWEEN_PROGRESS, Sentences.progress(progress));
       }
@@ -44,9 +47,9 @@ final class Reporter implements Consumer<Event> {
           soaking || state.state().startsWith("reading") || state.state().equals("verifying");
       nextLine = busy ? state.time() : Instant.MAX;
     } else if (event instanceof Calibration calibration) {
-      account.at(calibration.time(), Sentences.calibration(calibration));
+      account.at(calibration.time(), Sentences.calibration(calibration, readMillivolts));
     } else if (event instanceof Result result) {
-      account.at(result.time(), Sentences.result(result));
+      account.at(result.time(), Sentences.result(result, readMillivolts));
     } else if (event instanceof Notice notice) {
       account.at(notice.time(), "NOTICE %s: %s".formatted(notice.code(), notice.text()));
     }

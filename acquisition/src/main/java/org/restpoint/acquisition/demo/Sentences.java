@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Progress;
@@ -23,7 +24,7 @@ final class Sentences {
             : "";
     String forecast =
         progress.forecastMillivolts().isPresent()
-            ? number(", foreseen at %.2f ", progress.forecastMillivolts().getAsDouble())
+            ? number(", foretold at %.2f ", progress.forecastMillivolts().getAsDouble())
                 + number(
                     "\u00b1 %.2f mV (k = 1)",
                     progress.forecastUncertaintyMillivolts().orElseThrow())
@@ -31,11 +32,12 @@ final class Sentences {
     return number("%8.2f mV", progress.latestMillivolts()) + drift + forecast;
   }
 
-  static String calibration(Calibration calibration) {
+  /** A calibration, of whose last standard the electrode read so much when it was decided. */
+  static String calibration(Calibration calibration, OptionalDouble readMillivolts) {
     String rest =
         calibration.points().stream()
             .reduce((earlier, later) -> later)
-            .map(point -> number("At rest at %.2f mV. ", point.millivolts()))
+            .map(point -> rest(point.millivolts(), point.forecast(), "", readMillivolts) + ". ")
             .orElse("");
     String standards =
         calibration.points().stream()
@@ -61,7 +63,18 @@ final class Sentences {
     };
   }
 
-  static String result(Result result) {
+  private static String rest(
+      double millivolts, boolean forecast, String learnt, OptionalDouble readMillivolts) {
+    if (!forecast) {
+      return number("At rest at %.2f mV", millivolts);
+    }
+    String read =
+        readMillivolts.isPresent() ? number("; it read %.2f mV", readMillivolts.getAsDouble()) : "";
+    return number("Foretold to rest at %.2f mV", millivolts) + learnt + read;
+  }
+
+  /** A result, when the electrode read so much when it was decided. */
+  static String result(Result result, OptionalDouble readMillivolts) {
     if (result.concentration().isEmpty()) {
       return "NO NUMBER, " + reasons(result.reasons());
     }
@@ -75,10 +88,11 @@ final class Sentences {
                     number(" Expected %s %s:", check.expected(), amount.unit())
                         + number(" recovery %.1f %%.", check.recoveryPercent().getAsDouble()))
             .orElse("");
-    String rest = result.forecast() ? "Foreseen at" : "At rest at";
-    return rest
-        + number(" %.2f mV after ", result.millivolts().orElseThrow())
-        + number("%.0f s, %.1f \u00b0C. ", result.elapsedSeconds(), result.celsius().orElseThrow())
+    return rest(
+            result.millivolts().orElseThrow(), result.forecast(), learnt(result), readMillivolts)
+        + number(
+            " after %.0f s, %.1f \u00b0C. ",
+            result.elapsedSeconds(), result.celsius().orElseThrow())
         + "RESULT %s %s %s, quality %s%s.%s"
             .formatted(
                 amount(amount),
@@ -87,6 +101,14 @@ final class Sentences {
                 result.quality() == 1 ? "1 (pass)" : result.quality() + " (suspect)",
                 flags(result.flags()),
                 recovery);
+  }
+
+  private static String learnt(Result result) {
+    long readings = result.responseReadings().orElse(0);
+    return readings == 0
+        ? ""
+        : " from this and the %s before"
+            .formatted(readings == 1 ? "reading" : readings + " readings");
   }
 
   /** A value with its uncertainty, two digits of it (JCGM 100:2008, 7.2.6). */

@@ -71,6 +71,7 @@ public record Calibration(
    * @param basis {@code as-N} or {@code as-ion}
    * @param millivolts its resting potential
    * @param millivoltsUncertainty standard uncertainty of the potential (k = 1)
+   * @param forecast whether the potential is a forecast of the resting value
    * @param celsius its temperature
    * @param time when it came to rest
    * @param residualMillivolts the potential minus the curve's, where there is a curve
@@ -83,6 +84,7 @@ public record Calibration(
       String basis,
       double millivolts,
       double millivoltsUncertainty,
+      boolean forecast,
       double celsius,
       Instant time,
       OptionalDouble residualMillivolts,

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /**
  * A potential on its way to rest; at most once a second.
@@ -20,6 +21,8 @@ import java.util.OptionalDouble;
  * @param forecastMillivolts where the potential is going, from a rule that foretells it and can by
  *     now
  * @param forecastUncertaintyMillivolts its standard uncertainty (k = 1)
+ * @param responseReadings how many readings taught how the electrode responds; absent where nothing
+ *     is learnt
  * @param members what each rule of a combination sees, in its order
  */
 public record Progress(
@@ -34,6 +37,7 @@ public record Progress(
     OptionalDouble driftStandardErrorMillivoltsPerMinute,
     OptionalDouble forecastMillivolts,
     OptionalDouble forecastUncertaintyMillivolts,
+    OptionalLong responseReadings,
     Optional<List<Member>> members)
     implements Event {
 

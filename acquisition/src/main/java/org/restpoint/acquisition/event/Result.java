@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.BudgetLine;
 
@@ -25,6 +26,8 @@ import org.restpoint.stability.uncertainty.BudgetLine;
  * @param elapsedSeconds from the beginning to the decision
  * @param rule the rule of rest
  * @param forecast whether the potential is a forecast of the resting value
+ * @param responseReadings how many readings had taught how the electrode responds; absent where
+ *     nothing is learnt
  * @param latestMillivolts the last reading of an unsettled one, never to be taken for a result
  * @param spreadMillivolts spread of the rule's last readings
  * @param driftMillivoltsPerMinute drift over the rule's last readings
@@ -56,6 +59,7 @@ public record Result(
     double elapsedSeconds,
     String rule,
     boolean forecast,
+    OptionalLong responseReadings,
     OptionalDouble latestMillivolts,
     OptionalDouble spreadMillivolts,
     OptionalDouble driftMillivoltsPerMinute,

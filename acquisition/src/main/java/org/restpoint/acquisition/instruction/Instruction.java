@@ -2,6 +2,7 @@ package org.restpoint.acquisition.instruction;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -72,6 +73,31 @@ public record Instruction(Optional<String> id, Task task) {
     @Override
     public String word() {
       return "rinsed";
+    }
+  }
+
+  /**
+   * Another electrode or membrane than before: nothing known of the last one holds for it.
+   *
+   * @param part what was exchanged
+   */
+  public record Replaced(Part part) implements Task {
+    @Override
+    public String word() {
+      return "replaced";
+    }
+  }
+
+  /** What can be exchanged. */
+  public enum Part {
+    /** The membrane or the module that carries it. */
+    MEMBRANE,
+    /** The whole electrode. */
+    ELECTRODE;
+
+    /** The word that stands for it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,7 +27,7 @@ public final class InstructionReader {
 
   /** The words of all instructions. */
   public static final List<String> WORDS =
-      List.of("soak", "calibrate", "measure", "verify", "rinsed", "cancel");
+      List.of("soak", "calibrate", "measure", "verify", "rinsed", "replaced", "cancel");
 
   /** How long an electrode soaks unless told: first thing in the morning, common practice. */
   private static final Duration SOAK = Duration.ofMinutes(20);
@@ -72,6 +73,7 @@ public final class InstructionReader {
           case "verify" -> verify(node);
           case "soak" -> soak(node);
           case "rinsed" -> only(node, word, Set.of(), new Instruction.Rinsed());
+          case "replaced" -> replaced(node);
           case "cancel" -> only(node, word, Set.of(), new Instruction.Cancel());
           default ->
               throw new InstructionException(
@@ -162,6 +164,19 @@ public final class InstructionReader {
         text(node, "standard")
             .orElseThrow(
                 () -> missing("standard", "the name of the standard the electrode is in")));
+  }
+
+  private static Task replaced(ObjectNode node) {
+    only(node, "replaced", Set.of("part"), node);
+    String part = text(node, "part").orElseGet(Instruction.Part.MEMBRANE::word);
+    return Arrays.stream(Instruction.Part.values())
+        .filter(known -> known.word().equals(part))
+        .<Task>map(Instruction.Replaced::new)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new InstructionException(
+                    "part: expected membrane or electrode; found %s".formatted(shown(part))));
   }
 
   private static Task soak(ObjectNode node) {

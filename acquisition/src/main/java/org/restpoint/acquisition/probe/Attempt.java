@@ -6,13 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.instruction.Instruction;
-import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.SettleLimits;
 import org.restpoint.stability.rest.Settling;
 import org.restpoint.stability.rest.forecast.Forecast;
+import org.restpoint.stability.rest.forecast.ResponseSeen;
 
 /** One reading of a probe, from its beginning to its decision. */
 final class Attempt {
@@ -32,6 +33,8 @@ final class Attempt {
   private final Duration limit;
   private final Instant deadline;
   private final Settling settling;
+  private final Watch watch;
+  private Optional<Instant> firstReading = Optional.empty();
   private Optional<Instant> lastReading = Optional.empty();
   private Instant lastProgress;
   private Temperature temperature =
@@ -42,7 +45,7 @@ final class Attempt {
       Instant start,
       Instant countsFrom,
       Optional<Instruction> instruction,
-      RestDetector detector,
+      Watch watch,
       SettleLimits limits,
       Duration limit) {
     this.purpose = purpose;
@@ -52,22 +55,19 @@ final class Attempt {
     this.limit = limit;
     this.deadline = start.plus(limits.giveUpAfter());
     this.lastProgress = start;
-    this.settling = new Settling(detector, limits, 0);
+    this.watch = watch;
+    this.settling = new Settling(watch.detector(), limits, 0);
   }
 
   /** Begins on an instruction: the readings after it count. */
   static Attempt onInstruction(
-      Purpose purpose,
-      Instant start,
-      Instruction instruction,
-      RestDetector detector,
-      SettleLimits limits) {
+      Purpose purpose, Instant start, Instruction instruction, Watch watch, SettleLimits limits) {
     return new Attempt(
         purpose,
         start,
         start.plusMillis(1),
         Optional.of(instruction),
-        detector,
+        watch,
         limits,
         limits.giveUpAfter());
   }
@@ -77,15 +77,14 @@ final class Attempt {
    *
    * @param limit how long it may take, as a person is told
    */
-  static Attempt inStream(
-      Instant start, RestDetector detector, SettleLimits limits, Duration limit) {
+  static Attempt inStream(Instant start, Watch watch, SettleLimits limits, Duration limit) {
     return new Attempt(
-        new Purpose.OfStream(), start, start, Optional.empty(), detector, limits, limit);
+        new Purpose.OfStream(), start, start, Optional.empty(), watch, limits, limit);
   }
 
   /** The same anew after the clock was put back; in the stream the next one begins by itself. */
-  Optional<Attempt> again(Instant now, RestDetector detector, SettleLimits limits) {
-    return instruction.map(given -> onInstruction(purpose, now, given, detector, limits));
+  Optional<Attempt> again(Instant now, Watch anew, SettleLimits limits) {
+    return instruction.map(given -> onInstruction(purpose, now, given, anew, limits));
   }
 
   /** Takes a reading; one that is older than the one before it counts as of the same instant. */
@@ -98,6 +97,7 @@ final class Attempt {
     Settling.Stage stage = settling.accept(nanos(inOrder), bounded);
     if (stage != Settling.Stage.GIVEN_UP) {
       temperature = now;
+      firstReading = firstReading.or(() -> Optional.of(inOrder));
       lastReading = Optional.of(inOrder);
     }
     return stage;
@@ -144,6 +144,23 @@ final class Attempt {
     return temperature;
   }
 
+  /** How many readings had taught how the electrode responds when it began. */
+  OptionalLong responseReadings() {
+    return watch.responseReadings();
+  }
+
+  /**
+   * What it has told of the electrode's response, where that was seen from its first reading on:
+   * after a disturbance less is seen than was read.
+   */
+  Optional<ResponseSeen> undisturbedResponse() {
+    if (firstReading.isEmpty() || lastReading.isEmpty()) {
+      return Optional.empty();
+    }
+    double seconds = (nanos(lastReading.get()) - nanos(firstReading.get())) / 1e9;
+    return watch.response().filter(seen -> seen.seconds() >= seconds);
+  }
+
   /**
    * What to tell of its progress, if a second has gone by since it began or was told last: so two
    * attempts one after the other tell no more than once a second either.
@@ -167,6 +184,7 @@ final class Attempt {
             seen.driftStandardErrorMillivoltsPerMinute(),
             number(seen.forecast().map(Forecast::millivolts)),
             number(seen.forecast().map(Forecast::standardUncertaintyMillivolts)),
+            watch.responseReadings(),
             members(seen)));
   }
 

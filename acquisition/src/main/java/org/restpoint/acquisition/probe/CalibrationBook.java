@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.stability.calibration.CalibrationOutcome;
@@ -13,6 +15,7 @@ import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
 import org.restpoint.stability.electrode.Nernst;
+import org.restpoint.stability.rest.RestingPotential;
 
 /**
  * A probe's calibrations: the one in force, and the round of standards being read.
@@ -30,6 +33,7 @@ final class CalibrationBook {
   private final ProbeSettings settings;
   private Optional<InForce> inForce;
   private final List<StandardPoint> round;
+  private final Set<String> foretold;
   private final Optional<String> otherAnalyte;
   private List<Reason> refused;
   private Optional<String> standardAgain;
@@ -38,15 +42,13 @@ final class CalibrationBook {
     this.settings = settings;
     this.inForce = memory.inForce();
     this.round = new ArrayList<>(memory.round());
+    this.foretold = new TreeSet<>(memory.foretold().orElse(List.of()));
     this.refused = memory.refused();
     this.standardAgain = memory.standardAgain().filter(settings.standards()::containsKey);
     this.otherAnalyte =
         memory.analyte().filter(analyte -> !analyte.equals(settings.analyte().name()));
     if (otherAnalyte.isPresent()) {
-      inForce = Optional.empty();
-      round.clear();
-      refused = List.of();
-      standardAgain = Optional.empty();
+      forget();
     }
     round.removeIf(point -> !isStillDefined(point));
   }
@@ -74,6 +76,11 @@ final class CalibrationBook {
     return List.copyOf(round);
   }
 
+  /** The standards of the round whose potentials are forecasts. */
+  List<String> foretold() {
+    return round.stream().map(StandardPoint::standard).filter(foretold::contains).toList();
+  }
+
   List<Reason> refused() {
     return refused;
   }
@@ -99,12 +106,24 @@ final class CalibrationBook {
     round.clear();
   }
 
-  /** A standard came to rest, perhaps still creeping. */
-  Calibration settled(String id, StandardPoint point, boolean creeping) {
+  /** Another electrode: no calibration is in force, and no slope is known. */
+  void forget() {
+    inForce = Optional.empty();
+    round.clear();
+    refused = List.of();
+    standardAgain = Optional.empty();
+  }
+
+  /** A standard came to rest, foretold or read, perhaps still creeping. */
+  Calibration settled(String id, StandardPoint point, RestingPotential rest) {
     round.removeIf(earlier -> earlier.standard().equals(point.standard()));
     round.removeIf(
         earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
     round.add(point);
+    foretold.remove(point.standard());
+    if (rest.forecast()) {
+      foretold.add(point.standard());
+    }
     Optional<ResponseCurve> lastSlope =
         inForce
             .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
@@ -119,7 +138,7 @@ final class CalibrationBook {
     if (outcome.accepted()) {
       inForce = Optional.of(putInForce(id, point.time(), outcome));
     }
-    return event(id, point.time(), outcome, creeping);
+    return event(id, point.time(), outcome, rest.creeping());
   }
 
   /** A standard could not be read. */
@@ -158,6 +177,6 @@ final class CalibrationBook {
   }
 
   private Calibration event(String id, Instant time, CalibrationOutcome outcome, boolean creeping) {
-    return new CalibrationEvent(settings, outcome, creeping).of(id, time);
+    return new CalibrationEvent(settings, outcome, Set.copyOf(foretold), creeping).of(id, time);
   }
 }

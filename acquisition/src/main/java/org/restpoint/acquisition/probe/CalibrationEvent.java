@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.stability.calibration.CalibrationOutcome;
@@ -21,9 +22,11 @@ import org.restpoint.stability.calibration.StandardPoint;
  *
  * @param settings the probe
  * @param outcome what came of the round
+ * @param foretold the standards whose potentials are forecasts
  * @param creeping whether the last standard still crept when it was taken
  */
-record CalibrationEvent(ProbeSettings settings, CalibrationOutcome outcome, boolean creeping) {
+record CalibrationEvent(
+    ProbeSettings settings, CalibrationOutcome outcome, Set<String> foretold, boolean creeping) {
 
   Calibration of(String id, Instant time) {
     Optional<ResponseCurve> curve = outcome.curve();
@@ -85,6 +88,7 @@ record CalibrationEvent(ProbeSettings settings, CalibrationOutcome outcome, bool
         portion.scale().basis(),
         point.millivolts(),
         point.standardUncertaintyMillivolts(),
+        foretold.contains(point.standard()),
         point.celsius(),
         point.time(),
         number(outcome.curve().map(curve -> residual(point, curve))),

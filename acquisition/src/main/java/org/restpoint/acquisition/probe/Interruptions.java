@@ -1,6 +1,7 @@
 package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
+import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.stability.calibration.Reason;
 
 /** What is said when something did not go on as it was meant to. */
@@ -35,6 +36,14 @@ final class Interruptions {
         "calibration-dropped",
         "the calibrations kept are for %s, and the probe is now set to %s".formatted(before, now),
         "Read the standards: calibrate, once for each standard.");
+  }
+
+  static Reason replaced(Instruction.Part part) {
+    return new Reason(
+        "electrode-replaced",
+        "a new %s: the calibration in force has ended, and what was learnt of the response is forgotten"
+            .formatted(part.word()),
+        "Soak it as its maker says, then read the standards: calibrate, once for each standard.");
   }
 
   static Reason cancelled() {

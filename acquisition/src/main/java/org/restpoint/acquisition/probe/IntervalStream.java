@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleSupplier;
 import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.SettleLimits;
@@ -13,16 +12,14 @@ import org.restpoint.stability.rest.SettleLimits;
 final class IntervalStream implements Stream {
 
   private final Duration interval;
-  private final ProbeSettings settings;
-  private final DoubleSupplier slope;
+  private final Response response;
   private final SettleLimits limits;
   private final Duration told;
   private Optional<Instant> next;
 
   IntervalStream(
-      ProbeSettings settings, Duration interval, Optional<InStream> before, DoubleSupplier slope) {
-    this.settings = settings;
-    this.slope = slope;
+      ProbeSettings settings, Duration interval, Optional<InStream> before, Response response) {
+    this.response = response;
     this.interval = interval;
     this.next = before.flatMap(InStream::next);
     Duration longest = interval.minusMillis(1);
@@ -62,10 +59,7 @@ final class IntervalStream implements Stream {
     return away
         ? new Happening(Optional.empty(), Optional.of(inMaintenance()))
         : new Happening(
-            Optional.of(
-                Attempt.inStream(
-                    time, settings.rule().detector(slope.getAsDouble()), limits, told)),
-            Optional.empty());
+            Optional.of(Attempt.inStream(time, response.watch(), limits, told)), Optional.empty());
   }
 
   @Override

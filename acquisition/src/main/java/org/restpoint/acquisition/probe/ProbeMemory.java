@@ -8,6 +8,7 @@ import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
+import org.restpoint.stability.rest.forecast.ResponseHistory;
 
 /**
  * What a probe's routine keeps over a restart.
@@ -19,6 +20,8 @@ import org.restpoint.stability.calibration.StandardPoint;
  * @param analyte the ion that its calibrations are of; empty before the first beginning
  * @param inForce the calibration in force
  * @param round the standards read since the last sample, newest last
+ * @param foretold the standards of the round whose potentials are forecasts; absent in what an
+ *     earlier version wrote
  * @param refused why the round does not stand; until it does no sample is read
  * @param standardAgain the standard whose reading was refused
  * @param samplesSinceStandard samples read since the last standard
@@ -26,6 +29,7 @@ import org.restpoint.stability.calibration.StandardPoint;
  * @param away whether a stream's electrode is out of the stream
  * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
+ * @param response what was learnt of the electrode's response; absent where nothing is learnt
  */
 public record ProbeMemory(
     long lastIdMillis,
@@ -35,16 +39,19 @@ public record ProbeMemory(
     Optional<String> analyte,
     Optional<InForce> inForce,
     List<StandardPoint> round,
+    Optional<List<String>> foretold,
     List<Reason> refused,
     Optional<String> standardAgain,
     int samplesSinceStandard,
     Optional<Instant> soakUntil,
     boolean away,
     Optional<InStream> stream,
-    Optional<String> underway) {
+    Optional<String> underway,
+    Optional<ResponseHistory> response) {
 
   public ProbeMemory {
     round = List.copyOf(round);
+    foretold = foretold.map(List::copyOf);
     refused = List.copyOf(refused);
   }
 
@@ -58,11 +65,13 @@ public record ProbeMemory(
         Optional.empty(),
         Optional.empty(),
         List.of(),
+        Optional.empty(),
         List.of(),
         Optional.empty(),
         0,
         Optional.empty(),
         false,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

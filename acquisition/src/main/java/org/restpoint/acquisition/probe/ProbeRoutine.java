@@ -9,7 +9,6 @@ import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Doorman.Admission;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
-import org.restpoint.stability.rest.RestDetector;
 import org.restpoint.stability.rest.Settling;
 
 /**
@@ -26,6 +25,7 @@ public final class ProbeRoutine {
   private final Doorman doorman;
   private final Reckoning reckoning;
   private final NextStep nextStep;
+  private final Response response;
   private final Stream stream;
   private final TimeKeeper timeKeeper;
   private final Optional<String> interrupted;
@@ -46,7 +46,12 @@ public final class ProbeRoutine {
     this.doorman = new Doorman(settings, calibrations);
     this.reckoning = new Reckoning(settings, calibrations, doorman, memory);
     this.nextStep = new NextStep(settings, calibrations);
-    this.stream = Stream.of(settings, memory.stream(), calibrations::slopeMillivoltsPerDecade);
+    this.response =
+        new Response(
+            settings,
+            calibrations::slopeMillivoltsPerDecade,
+            memory.response().filter(learnt -> calibrations.otherAnalyte().isEmpty()));
+    this.stream = Stream.of(settings, memory.stream(), response);
     this.timeKeeper = new TimeKeeper(memory);
     this.soakUntil = memory.soakUntil();
     this.away = memory.away() && isInStream();
@@ -84,13 +89,15 @@ public final class ProbeRoutine {
         Optional.of(settings.analyte().name()),
         calibrations.inForce(),
         calibrations.round(),
+        Optional.of(calibrations.foretold()),
         calibrations.refused(),
         calibrations.standardAgain(),
         reckoning.samplesSinceStandard(),
         soakUntil,
         away,
         Optional.of(stream.memory().from(unfinished)),
-        underway.map(instruction -> instruction.task().word()));
+        underway.map(instruction -> instruction.task().word()),
+        response.history());
   }
 
   /** Takes a reading. */
@@ -189,7 +196,8 @@ public final class ProbeRoutine {
               voice.notice(now, Interruptions.clockPutBack(before, now));
               soakUntil = soakUntil.map(end -> TimeKeeper.moved(end, before, now));
               attempt =
-                  attempt.flatMap(current -> current.again(now, detector(), settings.limits()));
+                  attempt.flatMap(
+                      current -> current.again(now, response.watch(), settings.limits()));
               stream.begin(now);
               tellState(now);
             });
@@ -212,6 +220,11 @@ public final class ProbeRoutine {
         leaveStream(time);
         calibrations.endRound();
         soakUntil = Optional.of(time.plus(soak.span()));
+      } else if (instruction.task() instanceof Instruction.Replaced replaced) {
+        leaveStream(time);
+        calibrations.forget();
+        response.forget();
+        voice.notice(time, Interruptions.replaced(replaced.part()));
       } else if (instruction.task() instanceof Instruction.Rinsed) {
         calibrations.endRound();
         soakUntil = Optional.empty();
@@ -233,11 +246,7 @@ public final class ProbeRoutine {
     }
     attempt =
         Optional.of(
-            Attempt.onInstruction(purpose, time, instruction, detector(), settings.limits()));
-  }
-
-  private RestDetector detector() {
-    return settings.rule().detector(calibrations.slopeMillivoltsPerDecade());
+            Attempt.onInstruction(purpose, time, instruction, response.watch(), settings.limits()));
   }
 
   private void leaveStream(Instant time) {
@@ -274,6 +283,7 @@ public final class ProbeRoutine {
     attempt = Optional.empty();
     Event event = reckoning.ended(time, ended);
     voice.event(event);
+    response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
     if (ended.instruction().isPresent()) {
       voice.done(time, ended.instruction().get(), Optional.of(event));
       tellState(time);

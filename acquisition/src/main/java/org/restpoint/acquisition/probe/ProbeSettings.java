@@ -16,6 +16,7 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param analyte the ion
  * @param amounts what its results are counted in, and between which values
  * @param rule when its potential is at rest
+ * @param learn whether a forecast learns from finished readings how the electrode responds
  * @param limits when that may be decided
  * @param standards its standards by name, in the order they are read
  * @param calibrator how its response curve is drawn and judged
@@ -29,6 +30,7 @@ public record ProbeSettings(
     Analyte analyte,
     Amounts amounts,
     RestRule rule,
+    boolean learn,
     SettleLimits limits,
     Map<String, Standard> standards,
     Calibrator calibrator,

@@ -89,7 +89,7 @@ final class Reckoning {
             rest.standardUncertaintyMillivolts(),
             celsius,
             time),
-        rest.creeping());
+        rest);
   }
 
   private static Reason notKnownAt(double celsius) {

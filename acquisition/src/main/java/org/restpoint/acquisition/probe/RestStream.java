@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleSupplier;
 import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.Settling;
@@ -22,7 +21,7 @@ final class RestStream implements Stream {
   private static final int READINGS_OUTSIDE = 3;
 
   private final ProbeSettings settings;
-  private final DoubleSupplier slope;
+  private final Response response;
   private final Duration gapAfter;
   private Optional<Instant> lastHeard = Optional.empty();
   private Optional<Attempt> attempt = Optional.empty();
@@ -31,9 +30,9 @@ final class RestStream implements Stream {
   private boolean gapTold;
 
   RestStream(
-      ProbeSettings settings, Duration gapAfter, Optional<InStream> before, DoubleSupplier slope) {
+      ProbeSettings settings, Duration gapAfter, Optional<InStream> before, Response response) {
     this.settings = settings;
-    this.slope = slope;
+    this.response = response;
     this.gapAfter = gapAfter;
     this.restMillivolts = before.map(InStream::restMillivolts).orElse(OptionalDouble.empty());
     this.outside = before.map(InStream::readingsOutside).orElse(0);
@@ -62,10 +61,7 @@ final class RestStream implements Stream {
     attempt =
         Optional.of(
             Attempt.inStream(
-                time,
-                settings.rule().detector(slope.getAsDouble()),
-                settings.limits(),
-                settings.limits().giveUpAfter()));
+                time, response.watch(), settings.limits(), settings.limits().giveUpAfter()));
     return attempt;
   }
 
@@ -89,7 +85,7 @@ final class RestStream implements Stream {
       return true;
     }
     double distance = Math.abs(millivolts - restMillivolts.getAsDouble());
-    outside = distance > settings.rule().restBandMillivolts(slope.getAsDouble()) ? outside + 1 : 0;
+    outside = distance > response.restBandMillivolts() ? outside + 1 : 0;
     return outside >= READINGS_OUTSIDE;
   }
 

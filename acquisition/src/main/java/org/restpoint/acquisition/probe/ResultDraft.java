@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
@@ -29,6 +30,7 @@ final class ResultDraft {
   private Outcome outcome = Outcome.UNSETTLED;
   private Optional<RestingPotential> rest = Optional.empty();
   private Optional<RestProgress> seen = Optional.empty();
+  private OptionalLong responseReadings = OptionalLong.empty();
   private OptionalDouble celsius = OptionalDouble.empty();
   private Optional<CalibrationUsed> calibration = Optional.empty();
   private Optional<Amount> amount = Optional.empty();
@@ -56,6 +58,7 @@ final class ResultDraft {
 
   /** Takes over what the attempt saw. */
   ResultDraft read(Attempt attempt) {
+    responseReadings = attempt.responseReadings();
     Settling settling = attempt.settling();
     if (settling.taken() > 0) {
       seen = Optional.of(settling.progress());
@@ -113,6 +116,7 @@ final class ResultDraft {
         elapsedSeconds,
         settings.rule().describe(),
         rest.map(RestingPotential::forecast).orElse(false),
+        responseReadings,
         rest.isPresent()
             ? OptionalDouble.empty()
             : number(seen.map(RestProgress::latestMillivolts)),

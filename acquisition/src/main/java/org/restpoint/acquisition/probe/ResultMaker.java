@@ -17,6 +17,7 @@ import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.RestedSample;
 import org.restpoint.stability.rest.RestingPotential;
+import org.restpoint.stability.uncertainty.BudgetLine;
 
 /** Builds a result from what was read; every path to a number, or to none, goes through here. */
 final class ResultMaker {
@@ -36,6 +37,9 @@ final class ResultMaker {
   private static final double LOWEST_LOG_ACTIVITY_OF_HYDROGEN = -16;
 
   private static final double HIGHEST_LOG_ACTIVITY = 1.5;
+
+  /** What a budget calls the potential. */
+  private static final String POTENTIAL = "potential at rest";
 
   /** Keeps a difference of just as much as is let pass within it, whatever the last bits. */
   private static final double ROUNDING_KELVIN = 1e-9;
@@ -111,10 +115,31 @@ final class ResultMaker {
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
-        .amount(amount, told.get().budget(), interference)
+        .amount(
+            amount,
+            rest.forecast() ? foretold(told.get().budget()) : told.get().budget(),
+            interference)
         .verification(verified.map(Checks.Check::verification))
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();
+  }
+
+  /** The same lines, of which the potential's says that it is a forecast. */
+  private static List<BudgetLine> foretold(List<BudgetLine> lines) {
+    return lines.stream()
+        .map(
+            line ->
+                line.source().equals(POTENTIAL)
+                    ? new BudgetLine(
+                        POTENTIAL + ", foretold",
+                        line.estimate(),
+                        line.standardUncertainty(),
+                        line.unit(),
+                        line.sensitivity(),
+                        line.contribution(),
+                        line.sharePercent())
+                    : line)
+        .toList();
   }
 
   private boolean differsInTemperature(InForce calibration, Temperature.Known sample) {

@@ -3,7 +3,6 @@ package org.restpoint.acquisition.probe;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleSupplier;
 import org.restpoint.acquisition.probe.ProbeMemory.InStream;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
@@ -14,15 +13,15 @@ sealed interface Stream permits Stream.AtBench, IntervalStream, RestStream {
   /**
    * The stream a probe's settings ask for, going on from where it stood if that is known.
    *
-   * @param slope the electrode's slope at the time it is asked for, in mV/decade
+   * @param response how the electrode comes to rest
    */
-  static Stream of(ProbeSettings settings, Optional<InStream> before, DoubleSupplier slope) {
+  static Stream of(ProbeSettings settings, Optional<InStream> before, Response response) {
     Routine routine = settings.routine();
     if (routine instanceof Routine.EachInterval each) {
-      return new IntervalStream(settings, each.interval(), before, slope);
+      return new IntervalStream(settings, each.interval(), before, response);
     }
     if (routine instanceof Routine.EachRest each) {
-      return new RestStream(settings, each.gapAfter(), before, slope);
+      return new RestStream(settings, each.gapAfter(), before, response);
     }
     return new AtBench();
   }

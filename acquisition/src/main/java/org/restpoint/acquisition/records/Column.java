@@ -37,6 +37,7 @@ record Column(String name, String pointer) {
           at("elapsedSeconds"),
           at("rule"),
           at("forecast"),
+          at("responseReadings"),
           new Column("calibration", "/calibration/id"),
           new Column("slopePercent", "/calibration/slopePercent"),
           new Column("recoveryPercent", "/verification/recoveryPercent"),
@@ -68,7 +69,14 @@ record Column(String name, String pointer) {
 
   private static final List<Column> INSTRUCTION =
       List.of(
-          at("time"), at("probe"), at("id"), at("do"), at("standard"), at("sample"), at("minutes"));
+          at("time"),
+          at("probe"),
+          at("id"),
+          at("do"),
+          at("standard"),
+          at("sample"),
+          at("minutes"),
+          at("part"));
 
   private static Column at(String field) {
     return new Column(field, "/" + field);

@@ -111,6 +111,7 @@ public final class StationTerms {
         terms.analyte(),
         terms.amounts(),
         rule(electrode.settle().rule()),
+        electrode.settle().rule() instanceof SettleRule.Forecast forecast && forecast.learn(),
         new SettleLimits(electrode.settle().notBefore(), electrode.settle().giveUpAfter()),
         terms.standards(),
         terms.calibrator(),

@@ -103,7 +103,7 @@ class CommandMistakesTest {
           standards.low.concentration (line 4): expected a concentration in mg/L, ug/L, mmol/L, umol/L or mol/L, e.g. 20 mg/L; found 5 (no unit)
           probes.no3-a.basis (line 9): expected as-ion like the standard high; found as-N; give the probe and its standards on one basis: nothing is converted silently
           probes.no3-a.link.serial.line (line 10): expected a pattern with the named group millivolts, e.g. (?<millivolts>[-+.\\d]+); found a pattern without named groups
-          probes.no3-a.settle.wihtin (line 12): expected one of rule, readings, within, for, not-before, give-up-after; found wihtin; did you mean within?
+          probes.no3-a.settle.wihtin (line 12): expected one of rule, within, learn, not-before, give-up-after; found wihtin; did you mean within?
           probes.no3-a.settle.not-before (line 12): expected a time in ms, s, min, h or d, e.g. 10 min; found 20 mV
           probes.no3-b.link.serial.decimal (line 17): expected one of point, comma; found dot
           probes.no3-b.calibrate.standards[0] (line 19): expected a standard defined under standards (low, high); found hihg; did you mean high?"""
@@ -138,7 +138,7 @@ class CommandMistakesTest {
     assertSaid(
         run("tell", station, "no3-a", "mesure"),
         2,
-        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, cancel); found"
+        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found"
             + " mesure");
   }
 
@@ -262,7 +262,7 @@ class CommandMistakesTest {
         """
         %1$s line 2: time is missing: expected when it was given, as in the recording
         %1$s line 4: probe is missing: expected the probe it is for
-        %1$s line 5: do: expected an instruction (soak, calibrate, measure, verify, rinsed, cancel); found mesure"""
+        %1$s line 5: do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found mesure"""
             .formatted(bad));
     Path absent = folder.resolve("absent.jsonl");
     assertSaid(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,25 +25,32 @@ class SentencesTest {
     }
   }
 
-  private static String result(boolean forecast) {
+  private static String result(boolean forecast, OptionalDouble readMillivolts) {
     return Sentences.result(
         read(
             """
             {"event":"result","id":"x","revision":1,%s"outcome":"settled","millivolts":183.28,
              "millivoltsUncertainty":0.38,"celsius":25,"readings":27,"elapsedSeconds":26.4,
-             "rule":"r","forecast":%s,"concentration":{"value":20,"unit":"mg/L","basis":"as-N",
+             "rule":"r","forecast":%s,"responseReadings":5,"concentration":{"value":20,"unit":"mg/L","basis":"as-N",
              "uncertainty":0.6,"coverage":2,"relation":"="},"quality":1,"flags":[],"reasons":[],
              "caution":"c"}
             """
                 .formatted(WHO, forecast),
-            Result.class));
+            Result.class),
+        readMillivolts);
   }
 
   @Test
-  void aForecastIsForeseenAndNotAtRest() {
-    String rest = " 183.28 mV after 26 s, 25.0 \u00b0C. RESULT 20.00 \u00b1 0.60 mg/L as-N,";
-    assertThat(result(true)).startsWith("Foreseen at" + rest);
-    assertThat(result(false)).startsWith("At rest at" + rest);
+  void aForecastIsForetoldAndNotAtRest() {
+    OptionalDouble read = OptionalDouble.of(184.1);
+    String rest = " after 26 s, 25.0 \u00b0C. RESULT 20.00 \u00b1 0.60 mg/L as-N,";
+    assertThat(result(true, read))
+        .startsWith(
+            "Foretold to rest at 183.28 mV from this and the 5 readings before; it read 184.10 mV"
+                + rest);
+    assertThat(result(true, OptionalDouble.empty()))
+        .startsWith("Foretold to rest at 183.28 mV from this and the 5 readings before" + rest);
+    assertThat(result(false, read)).startsWith("At rest at 183.28 mV" + rest);
   }
 
   @Test
@@ -56,7 +64,7 @@ class SentencesTest {
         .isEqualTo("  190.50 mV");
     String forecast = ",\"forecastMillivolts\":183.5,\"forecastUncertaintyMillivolts\":0.75";
     assertThat(Sentences.progress(read(progress.formatted(forecast), Progress.class)))
-        .isEqualTo("  190.50 mV, foreseen at 183.50 \u00b1 0.75 mV (k = 1)");
+        .isEqualTo("  190.50 mV, foretold at 183.50 \u00b1 0.75 mV (k = 1)");
   }
 
   @ParameterizedTest

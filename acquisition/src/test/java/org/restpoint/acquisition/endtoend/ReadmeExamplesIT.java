@@ -84,8 +84,10 @@ class ReadmeExamplesIT {
         electrode.moveTo(SAMPLE, CELSIUS);
         JsonNode result = Ran.parse(typed(atTheBench.get(2)).well().out().lines().toList().get(1));
         assertThat(result.at("/outcome/concentration/value").asDouble())
-            .as("the rule calls at rest what still moves by 0.1 mV")
-            .isCloseTo(SAMPLE, within(SAMPLE * NitrateElectrode.rounding(0.1, CELSIUS)));
+            .as("the potential is foretold within 1 mV")
+            .isCloseTo(SAMPLE, within(SAMPLE * NitrateElectrode.rounding(1, CELSIUS)));
+        assertThat(result.at("/outcome/forecast").asBoolean()).isTrue();
+        assertThat(result.at("/outcome/responseReadings").asInt()).isEqualTo(2);
         assertThat(Ran.restpoint(folder, "records", "bench.yaml").well().out())
             .contains(result.at("/outcome/id").asText(), "W-17");
         assertThatARigIsAnsweredAsShown(service, electrode);

@@ -53,7 +53,7 @@ class RestartIT {
             basis: as-N
             link: { mqtt: { topic: bench/no3, payload: number } }
             temperature: { fixed: 22 Cel }
-            settle: { readings: 3 }
+            settle: { rule: consecutive, readings: 3 }
             calibrate: { standards: [low, high] }
         """
             .formatted(broker));
@@ -205,7 +205,7 @@ class RestartIT {
             basis: as-N
             link: %s
             temperature: { from: reading }
-            settle: { readings: 3 }
+            settle: { rule: consecutive, readings: 3 }
             calibrate: { standards: [low] }
             routine: { every: 500 ms }
         """

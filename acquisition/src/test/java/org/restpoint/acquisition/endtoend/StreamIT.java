@@ -48,6 +48,7 @@ class StreamIT {
                     basis: as-N
                     link: { mqtt: { topic: brook/bare, payload: number } }
                     temperature: { fixed: 12 Cel }
+                    settle: { rule: consecutive }
                     calibrate: { standards: [low, high] }
                     routine: { every: 2 s }
                   json:
@@ -55,7 +56,7 @@ class StreamIT {
                     basis: as-N
                     link: { mqtt: { topic: brook/json, millivolts: /reading/mv, celsius: /t } }
                     temperature: { from: reading }
-                    settle: { readings: 3 }
+                    settle: { rule: consecutive, readings: 3 }
                     calibrate: { standards: [low, high] }
                 """));
     rig = Rig.connect(service.broker(), "brook").awaitOnline(true);

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -44,6 +45,7 @@ class EventJsonTest {
         11.125,
         "consecutive 10 within 0.1 mV",
         false,
+        OptionalLong.of(12),
         OptionalDouble.empty(),
         OptionalDouble.of(0.1),
         OptionalDouble.of(-1e-300),
@@ -102,6 +104,7 @@ class EventJsonTest {
         0,
         "consecutive 10 within 0.1 mV",
         false,
+        OptionalLong.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
@@ -136,6 +139,7 @@ class EventJsonTest {
                 "as-N",
                 400.1,
                 0.06,
+                true,
                 22,
                 TIME,
                 OptionalDouble.of(-0.02),
@@ -183,6 +187,7 @@ class EventJsonTest {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
+            OptionalLong.empty(),
             Optional.empty()),
         new Progress(
             "willow-bench",
@@ -196,6 +201,7 @@ class EventJsonTest {
             OptionalDouble.of(0.1),
             OptionalDouble.of(212.7),
             OptionalDouble.of(0.4),
+            OptionalLong.of(3),
             Optional.of(List.of(member(Optional.empty()), member(Optional.of(List.of()))))),
         new RawReading(
             "willow-bench", "no3-a", TIME, OptionalDouble.of(213.4), OptionalDouble.empty()));

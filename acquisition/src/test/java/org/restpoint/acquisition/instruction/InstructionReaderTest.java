@@ -36,6 +36,10 @@ class InstructionReaderTest {
     assertThat(task("{\"do\":\"soak\",\"minutes\":10080}"))
         .isEqualTo(new Instruction.Soak(Duration.ofDays(7)));
     assertThat(task("{\"do\":\"rinsed\"}")).isEqualTo(new Instruction.Rinsed());
+    assertThat(task("{\"do\":\"replaced\"}"))
+        .isEqualTo(new Instruction.Replaced(Instruction.Part.MEMBRANE));
+    assertThat(task("{\"do\":\"replaced\",\"part\":\"electrode\"}"))
+        .isEqualTo(new Instruction.Replaced(Instruction.Part.ELECTRODE));
     assertThat(task("{\"do\":\"cancel\"}")).isEqualTo(new Instruction.Cancel());
     for (String word : InstructionReader.WORDS) {
       assertThat(task("{\"do\":\"%s\"%s}".formatted(word, needed(word))).word()).isEqualTo(word);
@@ -77,8 +81,8 @@ class InstructionReaderTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, cancel",
-        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, cancel); found dance",
+        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, cancel",
+        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found dance",
         "{\"do\":7}                          | do: expected text in quotes, 1 to 200 characters; found 7",
         "{\"do\":\" \"}                      | do: expected text in quotes, 1 to 200 characters; found \" \"",
         "{\"do\":\"cancel\",\"id\":7}        | id: expected text in quotes, 1 to 200 characters; found 7",
@@ -86,6 +90,9 @@ class InstructionReaderTest {
         "{\"do\":\"cancel\",\"id\":\"\"}     | id: expected text in quotes, 1 to 200 characters; found \"\"",
         "{\"do\":\"cancel\",\"probe\":[1]}   | probe: expected text in quotes, 1 to 200 characters; found [1]",
         "{\"do\":\"cancel\",\"standard\":\"mid\"} | cancel takes do, id, probe, time; found standard",
+        "{\"do\":\"replaced\",\"part\":\"cap\"} | part: expected membrane or electrode; found cap",
+        "{\"do\":\"replaced\",\"part\":7} | part: expected text in quotes, 1 to 200 characters; found 7",
+        "{\"do\":\"rinsed\",\"part\":\"membrane\"} | rinsed takes do, id, probe, time; found part",
         "{\"do\":\"rinsed\",\"b\":1,\"a\":1} | rinsed takes do, id, probe, time; found a, b",
         "{\"do\":\"calibrate\"}              | standard is missing: expected the name of the standard the electrode is in",
         "{\"do\":\"calibrate\",\"standard\":5} | standard: expected text in quotes, 1 to 200 characters; found 5",

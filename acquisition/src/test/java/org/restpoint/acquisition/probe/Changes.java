@@ -143,6 +143,7 @@ final class Changes {
         plain.analyte(),
         amounts,
         plain.rule(),
+        plain.learn(),
         plain.limits(),
         standards,
         calibrator,

@@ -41,7 +41,7 @@ class ForecastTest {
   @Test
   void nothingIsForetoldBeforeTheStationFileSaysItCanBe() {
     Duration earliest =
-        new SettleRule.Forecast(new SettleRule.Within.Millivolts(100)).shortestWait();
+        new SettleRule.Forecast(new SettleRule.Within.Millivolts(100), true).shortestWait();
     Bench bench = Bench.of(setup().rule(new ForecastRule(100))).tell("calibrate", "low");
     for (int i = 0; bench.all(Calibration.class).isEmpty() && i < 600; i++) {
       bench.readAfterMillis(100, 200);

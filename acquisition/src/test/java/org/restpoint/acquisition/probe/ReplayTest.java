@@ -19,6 +19,7 @@ import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.config.station.Calibrate.Every;
 import org.restpoint.config.station.Routine;
+import org.restpoint.stability.rest.ForecastRule;
 
 /** Random days at the bench and in the stream, each from a fixed seed. */
 class ReplayTest {
@@ -37,6 +38,7 @@ class ReplayTest {
           "{\"do\":\"soak\",\"minutes\":1}",
           "{\"do\":\"rinsed\"}",
           "{\"do\":\"rinsed\"}",
+          "{\"do\":\"replaced\"}",
           "{\"do\":\"cancel\"}");
 
   /** Something that comes in. */
@@ -53,6 +55,9 @@ class ReplayTest {
             .notBefore(Duration.ofSeconds(seed % 2 * 3))
             .restandardize("mid", new Every.Samples(2))
             .validFor(Duration.ofMinutes(30));
+    if (seed / 3 % 3 == 2) {
+      setup.rule(new ForecastRule(2));
+    }
     return switch ((int) (seed % 3)) {
       case 0 -> setup;
       case 1 -> setup.routine(new Routine.EachInterval(Duration.ofSeconds(20)));
@@ -271,6 +276,8 @@ class ReplayTest {
             "standard-due",
             "in-maintenance",
             "temperature-stale",
+            "\"responseReadings\":5",
+            "electrode-replaced",
             "no-temperature",
             "\"state\":\"soaking\"")) {
       assertThat(all.lines).as(sight).anyMatch(line -> line.contains(sight));

@@ -38,6 +38,7 @@ final class Setup {
   private Duration validFor = Duration.ofHours(12);
   private Routine routine = new Routine.Instructed();
   private Optional<RestRule> rule = Optional.empty();
+  private boolean learn = true;
   private UnaryOperator<ProbeSettings> change = settings -> settings;
 
   /** Nitrate as N in mg/L, at the bench, with standards of 5, 20 and 100 mg/L. */
@@ -80,6 +81,11 @@ final class Setup {
 
   Setup rule(RestRule how) {
     rule = Optional.of(how);
+    return this;
+  }
+
+  Setup learn(boolean whether) {
+    learn = whether;
     return this;
   }
 
@@ -137,6 +143,7 @@ final class Setup {
         ion,
         new Amounts(new Scale.OfConcentration(ion, unit, basis), Optional.empty()),
         rule.orElseGet(() -> new ConsecutiveRule(readings, 0.1)),
+        learn,
         new SettleLimits(notBefore, giveUpAfter),
         solutions,
         new Calibrator(ion.charge(), new SlopeLimits(90, 103)),

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.stability.uncertainty.BudgetLine;
 
 /**
  * One invented recording of a slow electrode, foretold and waited for. The standards of 5 and 100
@@ -31,11 +32,12 @@ class ForecastReplayTest {
   private static final Map<String, String> RULES = new LinkedHashMap<>();
 
   static {
-    RULES.put("forecast", "rule: forecast");
+    RULES.put("forecast", "within: 1 mV");
+    RULES.put("unlearnt", "rule: forecast, learn: false");
     RULES.put("share", "rule: forecast, within: 4 %");
-    RULES.put("consecutive", "readings: 10, within: 0.1 mV");
+    RULES.put("consecutive", "rule: consecutive, readings: 10, within: 0.1 mV");
     RULES.put("drift", "rule: drift, below: 0.2 mV/min");
-    RULES.put("any", "rule: any-of, rules: [{ readings: 10 }, { rule: forecast }]");
+    RULES.put("any", "rule: any-of, rules: [{ rule: consecutive }, { rule: forecast }]");
     RULES.put("hasty", "rule: forecast, give-up-after: 50 s");
     RULES.put(
         "both",
@@ -104,6 +106,17 @@ class ForecastReplayTest {
   }
 
   @Test
+  void aBudgetSaysThatThePotentialWasForetold() {
+    assertThat(result("forecast").budget().orElseThrow())
+        .extracting(BudgetLine::source)
+        .contains("potential at rest, foretold")
+        .doesNotContain("potential at rest");
+    assertThat(result("consecutive").budget().orElseThrow())
+        .extracting(BudgetLine::source)
+        .contains("potential at rest");
+  }
+
+  @Test
   void whatWasWaitedForIsAReadingAndSaysSo() {
     assertThat(result("consecutive").forecast()).isFalse();
     assertThat(result("drift").forecast()).isFalse();
@@ -112,10 +125,18 @@ class ForecastReplayTest {
   @Test
   void inACombinationTheForecastMayBeTheOneThatIsTaken() {
     assertThat(result("any").forecast()).isTrue();
-    assertThat(result("any").elapsedSeconds()).isEqualTo(result("forecast").elapsedSeconds());
+    assertThat(result("any").elapsedSeconds()).isEqualTo(result("unlearnt").elapsedSeconds());
     // Its standards were read by the other rule, which makes the slope a little different.
     assertThat(result("any").millivolts().orElseThrow())
-        .isCloseTo(result("forecast").millivolts().orElseThrow(), within(0.01));
+        .isCloseTo(result("unlearnt").millivolts().orElseThrow(), within(0.01));
+  }
+
+  @Test
+  void whatTheStandardsTaughtIsKnownToTheSampleWhereItIsLearnt() {
+    assertThat(result("forecast").responseReadings()).hasValue(2);
+    assertThat(result("unlearnt").responseReadings()).isEmpty();
+    assertThat(result("any").responseReadings()).isEmpty();
+    assertThat(result("consecutive").responseReadings()).isEmpty();
   }
 
   @Test
@@ -144,6 +165,12 @@ class ForecastReplayTest {
         .hasSize(2)
         .allSatisfy(
             calibration ->
-                assertThat(calibration.verdict()).isEqualTo(Calibration.Verdict.ACCEPTED));
+                assertThat(calibration.verdict()).isEqualTo(Calibration.Verdict.ACCEPTED))
+        .allSatisfy(
+            calibration -> assertThat(calibration.points()).allMatch(Calibration.Point::forecast));
+    assertThat(all(Calibration.class))
+        .filteredOn(calibration -> calibration.probe().equals("consecutive"))
+        .allSatisfy(
+            calibration -> assertThat(calibration.points()).noneMatch(Calibration.Point::forecast));
   }
 }

@@ -41,7 +41,7 @@ class ReplayTest {
           basis: as-N
           link: { recording: { file: any.csv } }
           temperature: { from: reading }
-          settle: { readings: 5, within: 0.1 mV, give-up-after: 30 s }
+          settle: { rule: consecutive, readings: 5, within: 0.1 mV, give-up-after: 30 s }
           calibrate: { standards: [low, high] }
         no3-b: *electrode
         no3-c:
@@ -49,14 +49,14 @@ class ReplayTest {
           basis: as-N
           link: { recording: { file: any.csv } }
           temperature: { probe: temp-1, stale-after: 10 s }
-          settle: { readings: 5, within: 0.1 mV, give-up-after: 30 s }
+          settle: { rule: consecutive, readings: 5, within: 0.1 mV, give-up-after: 30 s }
           calibrate: { standards: [low, high] }
         stream:
           analyte: nitrate
           basis: as-N
           link: { recording: { file: any.csv } }
           temperature: { fixed: 12 Cel }
-          settle: { readings: 5, within: 0.1 mV }
+          settle: { rule: consecutive, readings: 5, within: 0.1 mV }
           calibrate: { standards: [low, high] }
           routine: { every: 10 s }
         temp-1:

@@ -32,17 +32,17 @@ class RestRulesReplayTest {
   private static final double ONE_PERCENT_IDEAL = 59.1593 * Math.log10(1.01);
 
   private static final String DRIFT = "rule: drift, below: 0.2 mV/min, over: 60 s";
-  private static final String BOTH = "rules: [{ readings: 10 }, { " + DRIFT + " }]";
+  private static final String BOTH = "rules: [{ rule: consecutive }, { " + DRIFT + " }]";
 
   private static final Map<String, String> RULES = new LinkedHashMap<>();
 
   static {
-    RULES.put("consecutive", "readings: 10, within: 0.1 mV");
-    RULES.put("minute", "readings: 10, within: 0.1 mV, for: 60 s");
+    RULES.put("consecutive", "rule: consecutive, readings: 10, within: 0.1 mV");
+    RULES.put("minute", "rule: consecutive, readings: 10, within: 0.1 mV, for: 60 s");
     RULES.put("drift", DRIFT);
-    RULES.put("percent", "readings: 10, within: 1 %");
-    RULES.put("same", "readings: 10, within: " + ONE_PERCENT + " mV");
-    RULES.put("ideal", "readings: 10, within: " + ONE_PERCENT_IDEAL + " mV");
+    RULES.put("percent", "rule: consecutive, readings: 10, within: 1 %");
+    RULES.put("same", "rule: consecutive, readings: 10, within: " + ONE_PERCENT + " mV");
+    RULES.put("ideal", "rule: consecutive, readings: 10, within: " + ONE_PERCENT_IDEAL + " mV");
     RULES.put("all", "rule: all-of, " + BOTH);
     RULES.put("any", "rule: any-of, " + BOTH);
     RULES.put("hasty", "give-up-after: 80 s, rule: all-of, " + BOTH);

@@ -29,6 +29,8 @@ class InstructionTest {
         "{'do':'soak','minutes':1}",
         "{'do':'soak','minutes':10080}",
         "{'do':'rinsed'}",
+        "{'do':'replaced'}",
+        "{'do':'replaced','part':'electrode'}",
         "{'id':'a','do':'cancel'}"
       })
   void whatTheReaderTakesIsValid(String text) {
@@ -70,6 +72,8 @@ class InstructionTest {
         "{'do':'soak','minutes':null}",
         "{'do':'soak','standard':'mid'}",
         "{'do':'rinsed','minutes':5}",
+        "{'do':'rinsed','part':'membrane'}",
+        "{'do':'replaced','part':'cap'}",
         "{'do':'cancel','sample':'S-1'}",
         "{'do':'cancel','id':7}",
         "{'do':'cancel','id':''}",

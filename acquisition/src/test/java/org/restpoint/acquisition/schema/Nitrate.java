@@ -59,6 +59,7 @@ final class Nitrate {
             new Scale.OfConcentration(NITRATE, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N),
             Optional.empty()),
         rule,
+        true,
         new SettleLimits(Duration.ofSeconds(3), Duration.ofMinutes(10)),
         standards,
         new Calibrator(NITRATE.charge(), new SlopeLimits(90, 103)),

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,9 @@ import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.BudgetLine;
 
 class RecordShapeTest {
+
+  private static final Set<Class<?>> OPTIONAL =
+      Set.of(Optional.class, OptionalDouble.class, OptionalLong.class);
 
   static final List<Shape> SHAPES =
       List.of(
@@ -63,7 +67,7 @@ class RecordShapeTest {
     for (RecordComponent component : shape.type().getRecordComponents()) {
       String name = name(component);
       names.add(name);
-      if (component.getType() != Optional.class && component.getType() != OptionalDouble.class) {
+      if (!OPTIONAL.contains(component.getType())) {
         always.add(name);
       }
     }

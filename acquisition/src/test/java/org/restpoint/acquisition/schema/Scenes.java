@@ -145,6 +145,8 @@ final class Scenes {
             .tell("{\"do\":\"measure\"}")
             .creep(12)
             .pass(Duration.ofMinutes(11))
+            .tell("{\"id\":\"new\",\"do\":\"replaced\",\"part\":\"membrane\"}")
+            .tell("{\"do\":\"measure\"}")
             .said());
     said.addAll(
         Session.of(any)

@@ -43,7 +43,7 @@ class EngineTest {
                     basis: as-N
                     link: { mqtt: { topic: brook/no3, payload: number } }
                     temperature: { probe: temp-1, stale-after: 10 min }
-                    settle: { readings: 3, give-up-after: 10 s }
+                    settle: { rule: consecutive, readings: 3, give-up-after: 10 s }
                     calibrate: { standards: [low, high] }
                   temp-1:
                     measures: temperature

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -67,7 +68,7 @@ final class Section {
 
   /** Tells every key that is not among the known ones, with the one that was meant. */
   void only(List<String> known) {
-    only(known, List.of(), "");
+    only(known, Map.of());
   }
 
   /**
@@ -78,11 +79,21 @@ final class Section {
    * @param remedy what to do about one of those
    */
   void only(List<String> known, List<String> foreign, String remedy) {
+    only(known, foreign.stream().collect(Collectors.toMap(key -> key, key -> remedy)));
+  }
+
+  /**
+   * The same, where what to do is not the same for all of them.
+   *
+   * @param known the keys of this kind
+   * @param foreign the keys of other kinds, each with what to do about it
+   */
+  void only(List<String> known, Map<String, String> foreign) {
     List<String> absent = known.stream().filter(word -> !has(word)).toList();
     children.forEach(
         (name, child) -> {
-          if (foreign.contains(name)) {
-            tellUnknown(name, child, known, Optional.of(remedy));
+          if (foreign.containsKey(name)) {
+            tellUnknown(name, child, known, Optional.ofNullable(foreign.get(name)));
           } else if (!known.contains(name)) {
             tellUnknown(name, child, known, meant(name, absent));
           }

@@ -14,7 +14,9 @@ final class SettleReader {
 
   /** The keys of a rule of rest and its limits of time. */
   static final List<String> KEYS =
-      Stream.concat(SettleRuleReader.KEYS.stream(), LIMITS.stream()).toList();
+      Stream.of(SettleRuleReader.KEYS, List.of(SettleRuleReader.LEARN), LIMITS)
+          .flatMap(List::stream)
+          .toList();
 
   private static final Allowed NOT_BEFORE = Allowed.from(Measure.TIME, "0 s", "1 d");
   private static final Allowed GIVE_UP = Allowed.from(Measure.TIME, "10 ms", "1 d");

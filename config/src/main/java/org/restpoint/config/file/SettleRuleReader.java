@@ -2,6 +2,7 @@ package org.restpoint.config.file;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import org.restpoint.config.station.SettleRule.Within;
 final class SettleRuleReader {
 
   /** What a rule looks like. */
-  static final String A_RULE = "a mapping like { readings: 10, within: 0.1 mV }";
+  static final String A_RULE = "a mapping like { rule: forecast, within: 1 mV }";
 
   private static final String CONSECUTIVE = "consecutive";
   private static final String DRIFT = "drift";
@@ -38,12 +39,19 @@ final class SettleRuleReader {
           ALL_OF, COMBINATION_KEYS,
           ANY_OF, COMBINATION_KEYS);
 
-  /** The keys of all kinds, each once. */
+  /** The key of a forecast that stands by itself. */
+  static final String LEARN = "learn";
+
+  /** The keys of all kinds in a combination, each once. */
   static final List<String> KEYS =
       Stream.of(List.of("rule"), CONSECUTIVE_KEYS, DRIFT_KEYS, FORECAST_KEYS, COMBINATION_KEYS)
           .flatMap(List::stream)
           .distinct()
           .toList();
+
+  private static final String OF_ANOTHER_RULE = "it is another rule's: leave it out or change rule";
+  private static final String LEARNS_BY_ITSELF =
+      "only a forecast that is no part of a combination learns: leave it out";
 
   private static final int MOST_READINGS = 10_000;
   private static final int USUAL_READINGS = 10;
@@ -71,8 +79,7 @@ final class SettleRuleReader {
   private static final int USUAL_READINGS_OF_DRIFT = 5;
 
   /** The rule that holds where the file says nothing. */
-  static final SettleRule USUAL =
-      new SettleRule.Consecutive(USUAL_READINGS, USUAL_TOLERANCE, Duration.ZERO);
+  static final SettleRule USUAL = new SettleRule.Forecast(USUAL_FORECAST, true);
 
   private final Optional<TimeLimit> giveUp;
 
@@ -99,22 +106,44 @@ final class SettleRuleReader {
 
   private SettleRule read(Section keys, List<String> others, int depth) {
     Optional<String> word = keys.find("rule").flatMap(value -> value.word(KINDS));
+    List<String> learn = depth == 1 ? List.of(LEARN) : List.of();
     if (word.isEmpty() && keys.has("rule")) {
-      keys.only(Stream.concat(KEYS.stream(), others.stream()).toList());
+      keys.only(joined(List.of(KEYS, learn, others)));
       return USUAL;
     }
-    String kind = word.orElse(CONSECUTIVE);
-    List<String> own = KEYS_OF.getOrDefault(kind, List.of());
-    List<String> known = Stream.of(List.of("rule"), own, others).flatMap(List::stream).toList();
-    List<String> foreign = KEYS.stream().filter(key -> !known.contains(key)).toList();
-    keys.only(known, foreign, "it is another rule's: leave it out or change rule");
+    String kind = word.orElse(FORECAST);
+    List<String> own = keysOf(kind);
+    List<String> known =
+        joined(List.of(List.of("rule"), own, kind.equals(FORECAST) ? learn : List.of(), others));
+    Map<String, String> foreign = new HashMap<>();
+    for (String key : KEYS) {
+      foreign.put(key, word.isPresent() ? OF_ANOTHER_RULE : ownedBy(key));
+    }
+    foreign.put(LEARN, depth == 1 ? OF_ANOTHER_RULE : LEARNS_BY_ITSELF);
+    known.forEach(foreign::remove);
+    keys.only(known, foreign);
     return switch (kind) {
+      case CONSECUTIVE -> consecutive(keys);
       case DRIFT -> drift(keys);
-      case FORECAST -> forecast(keys);
       case ALL_OF -> combination(keys, depth).<SettleRule>map(SettleRule.AllOf::new).orElse(USUAL);
       case ANY_OF -> combination(keys, depth).<SettleRule>map(SettleRule.AnyOf::new).orElse(USUAL);
-      default -> consecutive(keys);
+      default -> forecast(keys, depth == 1);
     };
+  }
+
+  private static List<String> joined(List<List<String>> parts) {
+    return parts.stream().flatMap(List::stream).toList();
+  }
+
+  /** Where no rule is named, a key of another one than the usual tells which to name. */
+  private static String ownedBy(String key) {
+    List<String> owners = KINDS.stream().filter(kind -> keysOf(kind).contains(key)).toList();
+    return "it belongs to rule %s: name the rule, or leave it out"
+        .formatted(String.join(" or ", owners));
+  }
+
+  private static List<String> keysOf(String kind) {
+    return KEYS_OF.getOrDefault(kind, List.of());
   }
 
   private SettleRule consecutive(Section keys) {
@@ -160,10 +189,12 @@ final class SettleRuleReader {
   }
 
   /** A forecast that would always come too late is told. */
-  private SettleRule forecast(Section keys) {
+  private SettleRule forecast(Section keys, boolean byItself) {
+    Optional<Boolean> asked = byItself ? keys.find(LEARN).flatMap(Entry::flag) : Optional.of(false);
     SettleRule rule =
         new SettleRule.Forecast(
-            keys.find("within").flatMap(SettleRuleReader::within).orElse(USUAL_FORECAST));
+            keys.find("within").flatMap(SettleRuleReader::within).orElse(USUAL_FORECAST),
+            asked.orElse(true));
     giveUp
         .filter(limit -> rule.shortestWait().compareTo(limit.time()) >= 0)
         .ifPresent(limit -> refuseTooSlow(keys, limit, rule.shortestWait()));
@@ -171,12 +202,13 @@ final class SettleRuleReader {
   }
 
   private static void refuseTooSlow(Section keys, TimeLimit limit, Duration needed) {
-    keys.find("rule")
-        .ifPresent(
-            value ->
-                value.refuse(
-                    "a rule that can hold before give-up-after (" + limit.written() + ")",
-                    FORECAST + ", which takes " + needed.toSeconds() + " s or more"));
+    Optional<Entry> named = keys.find("rule");
+    String which = named.isPresent() ? FORECAST : FORECAST + " where no rule is named";
+    named
+        .orElseGet(keys::self)
+        .refuse(
+            "a rule that can hold before give-up-after (" + limit.written() + ")",
+            which + ", which takes " + needed.toSeconds() + " s or more");
   }
 
   /** A window that would never be full before the wait is given up is told. */

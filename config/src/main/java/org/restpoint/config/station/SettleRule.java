@@ -117,8 +117,10 @@ public sealed interface SettleRule {
    * The rest is known before it is reached: it is foretold from the readings so far.
    *
    * @param within how near the forecast has to be
+   * @param learn whether what finished readings tell of the electrode's response is kept for the
+   *     next; in a combination never
    */
-  record Forecast(Within within) implements SettleRule {
+  record Forecast(Within within, boolean learn) implements SettleRule {
 
     /** Nothing is foretold earlier than this after the first reading. */
     private static final Duration EARLIEST = Duration.ofSeconds(8);

@@ -168,7 +168,7 @@ class MistakesTest {
             temperature:
               fixed: 70 F
             settle:
-              readings: 1
+              within: 0.1
               give-up-after: 10
             calibrate:
               standards: [low, hgih]
@@ -203,8 +203,8 @@ class MistakesTest {
                 + " Unclosed group at character 2",
             "probes.no3-a.temperature.fixed (line 12): expected a temperature in Cel,"
                 + " e.g. 22.5 Cel; found 70 F",
-            "probes.no3-a.settle.readings (line 14): expected a whole number from 2 to 10000;"
-                + " found 1",
+            "probes.no3-a.settle.within (line 14): expected a tolerance in mV or %, e.g. 0.1 mV;"
+                + " found 0.1 (no unit)",
             "probes.no3-a.settle.give-up-after (line 15): expected a time in ms, s, min, h or d,"
                 + " e.g. 10 min; found 10 (no unit)",
             "probes.no3-a.calibrate.standards[1] (line 17): expected a standard defined under"

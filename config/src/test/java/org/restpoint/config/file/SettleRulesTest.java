@@ -12,6 +12,8 @@ import org.restpoint.config.station.SettleRule;
 /** What a station file says of rest. */
 class SettleRulesTest {
 
+  private static final SettleRule.Within ONE = new SettleRule.Within.Millivolts(1);
+
   @TempDir Path folder;
 
   private SettleRule rule(String settle) {
@@ -41,29 +43,45 @@ class SettleRulesTest {
     SettleRule drift = new SettleRule.Drift(0.07, Duration.ofSeconds(90), 2, 20);
     SettleRule five = new SettleRule.Consecutive(5, 0.1);
 
-    SettleRule forecast = new SettleRule.Forecast(new SettleRule.Within.Millivolts(1));
-
-    assertThat(rule("rule: forecast")).isEqualTo(forecast);
-    assertThat(rule("rule: forecast, within: 4 %"))
-        .isEqualTo(new SettleRule.Forecast(new SettleRule.Within.Percent(4)));
-    assertThat(rule("rule: all-of, rules: [{ rule: forecast }, { readings: 5 }]"))
-        .isEqualTo(new SettleRule.AllOf(List.of(forecast, five)));
-    assertThat(rule("within: 2.5 %, for: 30 s")).isEqualTo(percent);
+    assertThat(rule("rule: consecutive, within: 2.5 %, for: 30 s")).isEqualTo(percent);
     assertThat(rule("rule: drift, below: 0.2 mV/min")).isEqualTo(usualDrift);
     assertThat(
             rule(
                 "rule: drift, below: 0.07 mV/min, over: 90 s, standard-errors: 2,"
                     + " readings-at-least: 20"))
         .isEqualTo(drift);
-    assertThat(rule("rule: all-of, rules: [{ readings: 5 }, { rule: drift, below: 0.2 mV/min }]"))
+    assertThat(
+            rule(
+                "rule: all-of, rules: [{ rule: consecutive, readings: 5 }, { rule: drift, below: 0.2 mV/min }]"))
         .isEqualTo(new SettleRule.AllOf(List.of(five, usualDrift)));
     assertThat(
             rule(
-                "rule: any-of, rules: [{ readings: 5 }, { rule: all-of, rules: [{ rule: drift,"
-                    + " below: 0.2 mV/min }, { within: 2.5 %, for: 30 s }] }]"))
+                "rule: any-of, rules: [{ rule: consecutive, readings: 5 }, { rule: all-of, rules: [{ rule: drift,"
+                    + " below: 0.2 mV/min }, { rule: consecutive, within: 2.5 %, for: 30 s }] }]"))
         .isEqualTo(
             new SettleRule.AnyOf(
                 List.of(five, new SettleRule.AllOf(List.of(usualDrift, percent)))));
+  }
+
+  @Test
+  void theUsualRuleForetellsAndLearns() {
+    SettleRule.Within percent = new SettleRule.Within.Percent(4);
+    SettleRule.Within half = new SettleRule.Within.Millivolts(0.5);
+
+    assertThat(rule("")).isEqualTo(new SettleRule.Forecast(ONE, true));
+    assertThat(rule("rule: forecast")).isEqualTo(rule(""));
+    assertThat(rule("within: 500 uV")).isEqualTo(new SettleRule.Forecast(half, true));
+    assertThat(rule("rule: forecast, within: 4 %, learn: false"))
+        .isEqualTo(new SettleRule.Forecast(percent, false));
+    assertThat(rule("learn: true, give-up-after: 5 min")).isEqualTo(rule(""));
+  }
+
+  @Test
+  void inACombinationAForecastDoesNotLearn() {
+    assertThat(rule("rule: all-of, rules: [{}, { rule: consecutive, readings: 5 }]"))
+        .isEqualTo(
+            new SettleRule.AllOf(
+                List.of(new SettleRule.Forecast(ONE, false), new SettleRule.Consecutive(5, 0.1))));
   }
 
   @Test
@@ -74,7 +92,7 @@ class SettleRulesTest {
     assertThat(new SettleRule.AllOf(List.of(short5, long9)).shortestWait()).hasSeconds(9);
     assertThat(new SettleRule.AnyOf(List.of(long9, short5)).shortestWait()).hasSeconds(5);
 
-    SettleRule forecast = new SettleRule.Forecast(new SettleRule.Within.Millivolts(1));
+    SettleRule forecast = new SettleRule.Forecast(ONE, false);
     assertThat(new SettleRule.AllOf(List.of(short5, forecast)).shortestWait()).hasSeconds(8);
     assertThat(new SettleRule.AnyOf(List.of(long9, forecast)).shortestWait()).hasSeconds(8);
   }

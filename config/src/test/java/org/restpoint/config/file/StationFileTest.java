@@ -139,7 +139,10 @@ class StationFileTest {
     Electrode electrode = electrode(station, "no3-a");
     assertThat(electrode.settle())
         .isEqualTo(
-            new Settle(new SettleRule.Consecutive(10, 0.1), Duration.ZERO, Duration.ofMinutes(10)));
+            new Settle(
+                new SettleRule.Forecast(new SettleRule.Within.Millivolts(1), true),
+                Duration.ZERO,
+                Duration.ofMinutes(10)));
     assertThat(electrode.calibrate())
         .isEqualTo(
             new Calibrate(
