@@ -2,6 +2,7 @@ package org.restpoint.acquisition.probe;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.State;
 import org.restpoint.acquisition.instruction.InstructionReader;
+import org.restpoint.stability.rest.forecast.ResponseHistory;
 
 /** A probe's routine with an electrode in somebody's hand; keeps all that is said. */
 final class Bench implements Output {
@@ -45,13 +47,24 @@ final class Bench implements Output {
     return new Bench(setup, remembered(), now.plus(later));
   }
 
+  /** A new routine that goes on from what this one remembers, but knows another response. */
+  Bench knowing(Setup setup, ResponseHistory response) {
+    ObjectNode memory = (ObjectNode) parsed(EventJson.write(routine.memory()));
+    memory.set("response", EventJson.mapper().valueToTree(response));
+    return new Bench(setup, memory(memory.toString()), now);
+  }
+
   ProbeMemory remembered() {
     return written(routine.memory());
   }
 
   static ProbeMemory written(ProbeMemory memory) {
+    return memory(EventJson.write(memory));
+  }
+
+  private static ProbeMemory memory(String json) {
     try {
-      return EventJson.mapper().readValue(EventJson.write(memory), ProbeMemory.class);
+      return EventJson.mapper().readValue(json, ProbeMemory.class);
     } catch (JsonProcessingException e) {
       throw new AssertionError(e);
     }

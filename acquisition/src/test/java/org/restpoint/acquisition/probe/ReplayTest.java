@@ -276,7 +276,7 @@ class ReplayTest {
             "standard-due",
             "in-maintenance",
             "temperature-stale",
-            "\"responseReadings\":5",
+            "\"responseReadings\":3",
             "electrode-replaced",
             "no-temperature",
             "\"state\":\"soaking\"")) {
