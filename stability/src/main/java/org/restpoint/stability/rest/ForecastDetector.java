@@ -60,6 +60,7 @@ public final class ForecastDetector implements RestDetector {
     return !forecaster.isAside()
         && forecaster.readings() >= FEWEST
         && forecaster.seconds() >= Math.max(EARLIEST_SECONDS, forecaster.knownFromSeconds())
+        && forecaster.asideShare() <= ForecastRule.MOST_ASIDE
         && forecaster.scatterMillivolts() <= ForecastRule.MOST_SCATTER * within
         && ForecastRule.COVERAGE * forecaster.standardUncertaintyMillivolts() <= within;
   }

@@ -25,8 +25,8 @@ import org.restpoint.stability.rest.forecast.ResponsePrior;
  *
  * <p>Not at rest: with fewer than eight readings, earlier than 8 s after the electrode set out (the
  * fastest curve has a time constant of 1 s, and the first readings show little but noise), with a
- * reading that is off, with readings that scatter by more than 3·w, and, after a disturbance,
- * before it has been seen for twice as long as before.
+ * reading that is off, with more than a fifth of the readings off, with readings that scatter by
+ * more than 3·w, and, after a disturbance, before it has been seen for twice as long as before.
  *
  * @param within w, in mV or in per cent of the concentration; above 0
  */
@@ -40,6 +40,9 @@ public record ForecastRule(Tolerance within) implements RestRule {
    * nobody would call it a potential at rest. Our choice.
    */
   static final double MOST_SCATTER = 3;
+
+  /** Part of the readings that may be put aside as spikes: more are no spikes. Our choice. */
+  static final double MOST_ASIDE = 0.2;
 
   /**
    * Tolerances a potential may move from its rest: 7 that may be left of the way when it is

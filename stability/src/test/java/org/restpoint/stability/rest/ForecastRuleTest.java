@@ -183,6 +183,17 @@ class ForecastRuleTest {
     }
   }
 
+  /** Each second reading looks like a spike beside the one before: that many are no spikes. */
+  @Test
+  void aPotentialThatJumpsToAndFroIsNotAtRest() {
+    RestDetector detector = new ForecastRule(1).detector(Traces.SLOPE);
+    for (int t = 0; t < 300; t++) {
+      assertThat(detector.accept(t * Traces.SECOND, t % 2 == 0 ? 200 : 220))
+          .as("%d s", t)
+          .isFalse();
+    }
+  }
+
   @Test
   void theResolutionIsTheLeastUncertainty() {
     Decided coarse = decide(t -> Math.rint(10 * Traces.approach(t)) / 10);

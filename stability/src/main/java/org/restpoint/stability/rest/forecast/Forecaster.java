@@ -68,6 +68,7 @@ public final class Forecaster {
   private long readings;
   private double fittedSeconds;
   private double knownFromSeconds;
+  private long spikes;
   private boolean aside;
   private long asideNanos;
   private double asideMillivolts;
@@ -111,6 +112,7 @@ public final class Forecaster {
       double off = millivolts - firstMillivolts - fit.average().foretell(now);
       if (Math.abs(off) > OUTLYING * noise.scale()) {
         if (!aside || off * asideOff <= 0) {
+          spikes++;
           aside = true;
           asideNanos = nanos;
           asideMillivolts = millivolts;
@@ -136,6 +138,7 @@ public final class Forecaster {
     lastNanos = nanos;
     firstMillivolts = millivolts;
     readings = 0;
+    spikes = 0;
     fittedSeconds = 0;
     uncertainty = Double.POSITIVE_INFINITY;
     prior.beginAt(millivolts);
@@ -191,6 +194,11 @@ public final class Forecaster {
   /** By how much single readings scatter about what was foretold of them, in mV. */
   public double scatterMillivolts() {
     return Math.sqrt(noise.variance());
+  }
+
+  /** The part of the readings that was put aside, since the electrode set out or was disturbed. */
+  public double asideShare() {
+    return spikes / (double) Math.max(1, readings + spikes);
   }
 
   /** Whether the latest reading was put aside. */
