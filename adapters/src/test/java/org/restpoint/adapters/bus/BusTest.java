@@ -1,7 +1,6 @@
 package org.restpoint.adapters.bus;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.time.Duration;
@@ -291,15 +290,5 @@ class BusTest {
     assertThat(b.check().condition()).isEqualTo(Condition.CLOSED);
     assertThat(heardA.troubles()).isEmpty();
     assertThatIllegalStateException().isThrownBy(b::start);
-  }
-
-  @Test
-  void aSpanMustBeAboveZero() {
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PollSettings("it", Duration.ZERO, SECOND, ""))
-        .withMessage("the poll interval PT0S is not above zero");
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new PollSettings("it", SECOND, Duration.ofMillis(-1), ""))
-        .withMessage("the no-data limit PT-0.001S is not above zero");
   }
 }
