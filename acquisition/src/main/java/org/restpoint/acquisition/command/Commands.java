@@ -24,6 +24,7 @@ import picocli.CommandLine.TypeConversionException;
     subcommands = {
       CheckCommand.class,
       DemoCommand.class,
+      ListenCommand.class,
       PortsCommand.class,
       RecordsCommand.class,
       ReplayCommand.class,

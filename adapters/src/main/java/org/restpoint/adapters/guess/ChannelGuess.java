@@ -25,7 +25,8 @@ final class ChannelGuess {
 
   private ChannelGuess() {}
 
-  static Optional<Integer> of(Layout layout, Labels labels) {
+  static Optional<Integer> of(Layout layout) {
+    Labels labels = new Labels(layout);
     List<Column> columns = layout.columns();
     for (int place = 0; place < columns.size(); place++) {
       if (canBe(columns.get(place))

@@ -1,5 +1,6 @@
 package org.restpoint.adapters.guess;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.restpoint.adapters.line.DecimalMark;
 
@@ -58,6 +59,17 @@ record Column(List<Token> tokens, List<Double> numbers) {
   /** Whether any of them is written with decimals. */
   boolean hasDecimals() {
     return tokens.stream().anyMatch(token -> token.text().matches(".*[.,].*"));
+  }
+
+  /** Its numbers for a person: {@code 21.5 to 21.7}. */
+  String shown() {
+    return isConstant() ? text() : "%s to %s".formatted(plain(least()), plain(most()));
+  }
+
+  private static String plain(double value) {
+    return Double.isFinite(value)
+        ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
+        : Double.toString(value);
   }
 
   /** Whether it goes on by the same whole step from each line to the next: a number of the line. */

@@ -40,6 +40,12 @@ record Layout(List<Column> columns, int lines) {
     return new Layout(columns, most.size());
   }
 
+  /** A number for a person: {@code number 2 of the line (21.5 to 21.7)}. */
+  String shown(int place) {
+    return "number %d of the line (%s)"
+        .formatted(numbers().indexOf(place) + 1, columns.get(place).shown());
+  }
+
   /** The places of its numbers. */
   List<Integer> numbers() {
     List<Integer> places = new ArrayList<>();

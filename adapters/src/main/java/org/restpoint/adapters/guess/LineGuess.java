@@ -65,7 +65,7 @@ public sealed interface LineGuess {
 
   private static LineGuess of(
       LineFormat format, DecimalMark decimal, Layout layout, ChecksumGuess checksum, int seen) {
-    Roles roles = Roles.of(layout);
+    Roles roles = Roles.of(layout, ChannelGuess.of(layout), layout::shown);
     List<String> doubts = new ArrayList<>(roles.doubts());
     checksum.doubt().ifPresent(doubts::add);
     Optional<PotentialScale> potential =

@@ -107,7 +107,7 @@ final class PatternText {
         + "[%s%s\\d%s]+".formatted(apart && !power ? "" : "-+", mark, power ? "eE" : "");
   }
 
-  /** Text that means itself in a pattern and can stand in a station file. */
+  /** Text that means itself in a pattern; what is not ASCII is any one character. */
   static String literal(String text) {
     StringBuilder literal = new StringBuilder();
     for (int i = 0; i < text.length(); i++) {
@@ -117,7 +117,7 @@ final class PatternText {
       } else if (c < 0x7F) {
         literal.append(SPECIAL.indexOf(c) >= 0 ? "\\" : "").append(c);
       } else {
-        literal.append(Character.isLetter(c) || c == '°' ? String.valueOf(c) : ".");
+        literal.append('.');
       }
     }
     return literal.toString();

@@ -1,11 +1,10 @@
 package org.restpoint.adapters.guess;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntFunction;
 
 /**
  * Which numbers of a line are the potential and the temperature, and what says whose the line is.
@@ -42,9 +41,14 @@ record Roles(
     }
   }
 
-  static Roles of(Layout layout) {
+  /**
+   * The roles in lines of one layout.
+   *
+   * @param channel the place that says whose a line is, if there is one
+   * @param names what a person knows the number at a place by
+   */
+  static Roles of(Layout layout, Optional<Integer> channel, IntFunction<String> names) {
     Labels labels = new Labels(layout);
-    Optional<Integer> channel = ChannelGuess.of(layout, labels);
     List<Role> potentials = new ArrayList<>();
     List<Role> temperatures = new ArrayList<>();
     for (int place : layout.numbers()) {
@@ -54,11 +58,14 @@ record Roles(
         evidence.asTemperature().ifPresent(temperatures::add);
       }
     }
-    return paired(layout, channel, potentials, temperatures);
+    return paired(names, channel, potentials, temperatures);
   }
 
   private static Roles paired(
-      Layout layout, Optional<Integer> channel, List<Role> potentials, List<Role> temperatures) {
+      IntFunction<String> names,
+      Optional<Integer> channel,
+      List<Role> potentials,
+      List<Role> temperatures) {
     Optional<Pair> best = Optional.empty();
     for (Role potential : potentials) {
       best = Pair.better(best, new Pair(potential, Optional.empty()));
@@ -81,7 +88,7 @@ record Roles(
         Optional.of(potential),
         temperature,
         channel,
-        doubts(layout, potential, temperature, potentials));
+        doubts(names, potential, temperature, potentials));
   }
 
   /** A potential, and a temperature where there is one. */
@@ -98,7 +105,10 @@ record Roles(
   }
 
   private static List<String> doubts(
-      Layout layout, Role potential, Optional<Role> temperature, List<Role> potentials) {
+      IntFunction<String> names,
+      Role potential,
+      Optional<Role> temperature,
+      List<Role> potentials) {
     List<String> doubts = new ArrayList<>();
     boolean temperatureIsSaid =
         temperature.filter(role -> role.points() >= Evidence.NAMED).isPresent();
@@ -107,40 +117,23 @@ record Roles(
             .filter(other -> other.place() != potential.place())
             .filter(other -> other.points() + CLOSE >= potential.points())
             .filter(other -> !(temperatureIsSaid && other.isAt(temperature)))
-            .map(other -> shown(layout, other.place()))
+            .map(other -> names.apply(other.place()))
             .toList();
     if (!rivals.isEmpty()) {
       doubts.add(
           "%s is taken for the potential; it could as well be %s"
-              .formatted(shown(layout, potential.place()), String.join(" or ", rivals)));
+              .formatted(names.apply(potential.place()), String.join(" or ", rivals)));
     } else if (potential.points() < Evidence.NAMED) {
       doubts.add(
-          shown(layout, potential.place()) + " is taken for the potential by its values alone");
+          names.apply(potential.place()) + " is taken for the potential by its values alone");
     }
     temperature
         .filter(role -> !temperatureIsSaid)
         .ifPresent(
             role ->
                 doubts.add(
-                    shown(layout, role.place())
+                    names.apply(role.place())
                         + " is taken for the temperature by its values alone"));
     return List.copyOf(doubts);
-  }
-
-  /** A number for a person: {@code number 2 of the line (21.5 to 21.7)}. */
-  private static String shown(Layout layout, int place) {
-    Column column = layout.columns().get(place);
-    String values =
-        column.isConstant()
-            ? column.text()
-            : String.format(
-                Locale.ROOT, "%s to %s", trimmed(column.least()), trimmed(column.most()));
-    return "number %d of the line (%s)".formatted(layout.numbers().indexOf(place) + 1, values);
-  }
-
-  private static String trimmed(double value) {
-    return Double.isFinite(value)
-        ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
-        : Double.toString(value);
   }
 }

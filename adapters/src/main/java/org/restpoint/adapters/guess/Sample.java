@@ -17,7 +17,7 @@ public record Sample(List<byte[]> bursts, boolean wholeFromTheStart) {
   }
 
   /** All bytes, one after the other. */
-  byte[] bytes() {
+  public byte[] bytes() {
     ByteArrayOutputStream all = new ByteArrayOutputStream();
     bursts.forEach(all::writeBytes);
     return all.toByteArray();

@@ -61,6 +61,24 @@ public final class SerialPorts {
     return text.isBlank() || text.equals("Unknown") ? Optional.empty() : Optional.of(text);
   }
 
+  /**
+   * The best name of a port for a station file: one that stays with the device where udev keeps
+   * one, and otherwise what it was called.
+   *
+   * @param port a path, or a bare name under {@code /dev}
+   */
+  public static String stableName(String port) {
+    return stableName(port, STABLE_NAMES);
+  }
+
+  static String stableName(String port, List<Path> folders) {
+    Path path = SerialDevice.path(port);
+    boolean stable = folders.stream().anyMatch(path::startsWith);
+    return stable
+        ? port
+        : stableNames(path, folders).stream().findFirst().map(Path::toString).orElse(port);
+  }
+
   /** The symbolic links in {@code folders} that lead to {@code device}. */
   static List<Path> stableNames(Path device, List<Path> folders) {
     List<Path> names = new ArrayList<>();
