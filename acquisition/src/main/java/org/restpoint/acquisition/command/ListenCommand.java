@@ -1,19 +1,28 @@
 package org.restpoint.acquisition.command;
 
 import java.io.PrintWriter;
+import java.net.URI;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.restpoint.acquisition.listen.Ask;
 import org.restpoint.acquisition.listen.Outcome;
 import org.restpoint.acquisition.listen.PortListening;
 import org.restpoint.acquisition.listen.Setting;
+import org.restpoint.acquisition.listen.TopicListening;
+import org.restpoint.acquisition.service.BrokerAddresses;
 import org.restpoint.acquisition.service.PrivateFolder;
+import org.restpoint.adapters.mqtt.BrokerAddress;
+import org.restpoint.adapters.mqtt.Eavesdropper;
 import org.restpoint.adapters.serial.PortSettings.Parity;
 import org.restpoint.adapters.serial.SerialPorts;
 import org.restpoint.adapters.serial.SerialWireSource;
+import org.restpoint.config.station.Broker;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,8 +35,9 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
     name = "listen",
     description = {
-      "Shows what a serial port sends, raw and as it can be read, and prints a section for the",
-      "station file on standard output: restpoint listen /dev/ttyUSB0 >> station.yaml"
+      "Shows what a serial port or a topic sends, raw and as it can be read, and prints a section",
+      "for the station file on standard output: restpoint listen /dev/ttyUSB0 >> station.yaml",
+      "Nothing is sent to a meter unless --ask says what."
     })
 final class ListenCommand implements Callable<Integer> {
 
@@ -76,6 +86,27 @@ final class ListenCommand implements Callable<Integer> {
   private Duration every = Duration.ofSeconds(1);
 
   @Option(
+      names = "--topic",
+      paramLabel = "TOPIC",
+      description = "listen to this topic instead of a port; + and # are allowed")
+  private String topic = "";
+
+  @Option(
+      names = "--broker",
+      paramLabel = "URL",
+      description = "with --topic: where (default: ${DEFAULT-VALUE})")
+  private URI broker = URI.create("tcp://127.0.0.1:1883");
+
+  @Option(names = "--user", paramLabel = "NAME", description = "with --topic: the broker's user")
+  private Optional<String> user = Optional.empty();
+
+  @Option(
+      names = "--password-file",
+      paramLabel = "FILE",
+      description = "with --user: a file whose first line is the password")
+  private Optional<Path> passwordFile = Optional.empty();
+
+  @Option(
       names = "--for",
       paramLabel = "TIME",
       converter = Span.class,
@@ -85,35 +116,60 @@ final class ListenCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
-  public Integer call() {
+  public Integer call() throws InterruptedException {
     requireUsage();
-    PrintWriter err = spec.commandLine().getErr();
     try (Interruption interruption = new Interruption()) {
-      String name = SerialPorts.stableName(port);
-      PortListening listening =
-          new PortListening(
-              name,
-              asked(),
-              setting -> new SerialWireSource(setting.of(port), PrivateFolder.path()),
-              line -> {
-                err.println(line);
-                err.flush();
-              },
-              interruption::isTold,
-              System::nanoTime);
-      return told(
-          tries
-              ? listening.tryAndListen(limit)
-              : listening.listen(new Setting(baud, dataBits, parity), limit));
+      return told(topic.isEmpty() ? port(interruption) : topic(interruption));
     }
   }
 
+  private Outcome port(Interruption interruption) {
+    PortListening listening =
+        new PortListening(
+            SerialPorts.stableName(port),
+            asked(),
+            setting -> new SerialWireSource(setting.of(port), PrivateFolder.path()),
+            this::show,
+            interruption::isTold,
+            System::nanoTime);
+    return tries
+        ? listening.tryAndListen(limit)
+        : listening.listen(new Setting(baud, dataBits, parity), limit);
+  }
+
+  private Outcome topic(Interruption interruption) throws InterruptedException {
+    String clientId = "restpoint-listen-" + UUID.randomUUID();
+    try (Eavesdropper ear =
+        new Eavesdropper(address(), clientId, InstantSource.system(), System::nanoTime)) {
+      return new TopicListening(
+              topic, broker.toString(), this::show, interruption::isTold, System::nanoTime)
+          .listen(ear, limit);
+    }
+  }
+
+  private BrokerAddress address() {
+    try {
+      return BrokerAddresses.remote(new Broker.Remote(broker, user, passwordFile));
+    } catch (IllegalArgumentException e) {
+      throw usage("--broker: " + e.getMessage());
+    }
+  }
+
+  private void show(String line) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println(line);
+    err.flush();
+  }
+
   private void requireUsage() {
-    if (port.isBlank()) {
-      throw usage("Missing required parameter: 'PORT'");
+    if (port.isBlank() == topic.isBlank()) {
+      throw usage("expected a PORT, or --topic and --broker");
     }
     if (baud <= 0 || (dataBits != 7 && dataBits != 8)) {
       throw usage("expected --baud above 0 and --data-bits 7 or 8");
+    }
+    if (!topic.isEmpty() && (tries || ask.isPresent())) {
+      throw usage("--try and --ask are for a port, not for a topic");
     }
     if (tries && ask.isPresent()) {
       throw usage("--try sends nothing: find the speed first, then --ask with --baud");
@@ -140,10 +196,8 @@ final class ListenCommand implements Callable<Integer> {
       PrintWriter out = spec.commandLine().getOut();
       understood.section().forEach(out::println);
       out.flush();
-      spec.commandLine()
-          .getErr()
-          .println(
-              "put the section into the station file, fill in what stands in comments, and then: restpoint check STATION");
+      show(
+          "put the section into the station file, fill in what stands in comments, and then: restpoint check STATION");
       return ExitStatus.DONE;
     }
     return ExitStatus.BAD_OUTCOME;

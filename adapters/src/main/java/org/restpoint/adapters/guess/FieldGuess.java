@@ -45,7 +45,10 @@ public record FieldGuess(
             layout,
             Optional.empty(),
             place ->
-                "%s (%s)".formatted(places.get(place).key(), layout.columns().get(place).shown()));
+                "%s (%s)"
+                    .formatted(
+                        Optional.ofNullable(places.get(place)).map(Field::key).orElse(""),
+                        columns.get(place).shown()));
     Optional<PotentialScale> potential =
         roles.potential().map(role -> Scales.potential(role.group(), columns.get(role.place())));
     Optional<TemperatureScale> temperature =

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.adapters.link.LinkTrouble;
 
 /** The serial ports of this machine. */
 public final class SerialPorts {
@@ -77,6 +78,16 @@ public final class SerialPorts {
     return stable
         ? port
         : stableNames(path, folders).stream().findFirst().map(Path::toString).orElse(port);
+  }
+
+  /**
+   * Why this user may not use a port, and what to do about it; empty where it may. Opens nothing.
+   */
+  public static Optional<LinkTrouble> notPermitted(String path) {
+    Path device = Path.of(path);
+    return Files.isReadable(device) && Files.isWritable(device)
+        ? Optional.empty()
+        : Optional.of(PortFailure.of(PortFailure.NOT_PERMITTED, device).trouble(path));
   }
 
   /** The symbolic links in {@code folders} that lead to {@code device}. */
