@@ -34,10 +34,14 @@ import picocli.CommandLine.TypeConversionException;
 
 @Command(
     name = "listen",
-    description = {
-      "Shows what a serial port or a topic sends, raw and as it can be read, and prints a section",
-      "for the station file on standard output: restpoint listen /dev/ttyUSB0 >> station.yaml",
-      "Nothing is sent to a meter unless --ask says what."
+    description =
+        "Shows what a serial port or a topic sends, raw and as it can be read, and prints a section"
+            + " for the station file on standard output. Nothing is sent to a meter unless --ask says"
+            + " what.",
+    footer = {
+      "",
+      "restpoint listen /dev/ttyUSB0 >> station.yaml",
+      "restpoint listen --topic bench/# --broker tcp://127.0.0.1:1883 >> station.yaml"
     })
 final class ListenCommand implements Callable<Integer> {
 
@@ -72,10 +76,9 @@ final class ListenCommand implements Callable<Integer> {
   @Option(
       names = "--ask",
       paramLabel = "TEXT",
-      description = {
-        "send this again and again, for a meter that waits to be asked; \\r, \\n, \\t, \\\\ and \\x1B",
-        "stand for what they name. Without it nothing is ever sent"
-      })
+      description =
+          "send this again and again, for a meter that waits to be asked; \\r, \\n, \\t, \\\\ and"
+              + " \\x1B stand for what they name. Without it nothing is ever sent")
   private Optional<String> ask = Optional.empty();
 
   @Option(

@@ -328,6 +328,15 @@ class CommandMistakesTest {
   }
 
   @Test
+  void thePortsAreFollowedByWhatToDoNext() {
+    Said said = run("ports");
+
+    assertThat(said.exitStatus()).isZero();
+    assertThat(said.err())
+        .contains(said.out().isEmpty() ? "Plug the meter" : "restpoint listen /dev/");
+  }
+
+  @Test
   void helpStandsEverywhere() {
     for (String command : Commands.line().getSubcommands().keySet()) {
       Said said = run(command, "--help");
