@@ -25,6 +25,7 @@ import picocli.CommandLine.TypeConversionException;
       AddressCommand.class,
       CheckCommand.class,
       DemoCommand.class,
+      ListenCommand.class,
       PortsCommand.class,
       RecordsCommand.class,
       ReplayCommand.class,

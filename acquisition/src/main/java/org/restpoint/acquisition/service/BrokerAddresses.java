@@ -16,7 +16,7 @@ public final class BrokerAddresses {
   private BrokerAddresses() {}
 
   /** A broker of its own. */
-  static BrokerAddress remote(Broker.Remote remote) {
+  public static BrokerAddress remote(Broker.Remote remote) {
     return new BrokerAddress(remote.url(), remote.user(), password(remote.passwordFile()));
   }
 

@@ -287,6 +287,56 @@ class CommandMistakesTest {
   }
 
   @Test
+  void listeningToNothingOrToTwoThingsOrSendingWhileTrying() {
+    String usage = "Usage: restpoint listen [-hV] [--try] [--ask=TEXT] [--baud=N] [--broker=URL]";
+    assertUsage(run("listen"), "expected a PORT, or --topic and --broker", usage);
+    assertUsage(
+        run("listen", "/dev/ttyUSB0", "--topic", "a"),
+        "expected a PORT, or --topic and --broker",
+        usage);
+    assertUsage(
+        run("listen", "/dev/ttyUSB0", "--try", "--ask", "R"),
+        "--try sends nothing: find the speed first, then --ask with --baud",
+        usage);
+    assertUsage(
+        run("listen", "--topic", "a", "--ask", "R"),
+        "--try and --ask are for a port, not for a topic",
+        usage);
+    assertUsage(
+        run("listen", "/dev/ttyUSB0", "--for", "20"),
+        "Invalid value for option '--for': expected a time like 20s, 500ms or 2min; found 20",
+        usage);
+    assertUsage(
+        run("listen", "/dev/ttyUSB0", "--parity", "both"),
+        "Invalid value for option '--parity': expected none, even, odd, mark or space; found both",
+        usage);
+    assertUsage(
+        run("listen", "--topic", "a", "--broker", "http://x"),
+        "--broker: broker url: expected tcp://host:port, found http://x",
+        usage);
+  }
+
+  @Test
+  void listeningToAPortThatIsNotThere() {
+    Path absent = folder.resolve("ttyUSB7");
+    assertSaid(
+        run("listen", absent),
+        4,
+        ("serial port %s is absent. Plug the meter in, or look which ports there are with: restpoint"
+                + " ports")
+            .formatted(absent));
+  }
+
+  @Test
+  void thePortsAreFollowedByWhatToDoNext() {
+    Said said = run("ports");
+
+    assertThat(said.exitStatus()).isZero();
+    assertThat(said.err())
+        .contains(said.out().isEmpty() ? "Plug the meter" : "restpoint listen /dev/");
+  }
+
+  @Test
   void helpStandsEverywhere() {
     for (String command : Commands.line().getSubcommands().keySet()) {
       Said said = run(command, "--help");

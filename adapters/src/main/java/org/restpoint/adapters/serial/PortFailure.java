@@ -105,6 +105,9 @@ sealed interface PortFailure {
   /** ENOTTY. */
   int NOT_A_TERMINAL = 25;
 
+  /** EACCES. */
+  int NOT_PERMITTED = 13;
+
   /**
    * Reads the error number that jSerialComm gives when a port does not open: errno, but 2 for a
    * port this process has open already. The lock is {@code flock} (EAGAIN: 11 on Linux, 35 on
@@ -117,7 +120,7 @@ sealed interface PortFailure {
     return switch (errorCode) {
       case 2 -> Files.exists(path) ? new Busy(true) : new Absent();
       case 11, 16, 35 -> new Busy(false);
-      case 13 -> notPermitted(path);
+      case NOT_PERMITTED -> notPermitted(path);
       case 6, 19 -> new Absent();
       default -> new Unusable(errorCode);
     };

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.adapters.link.LinkTrouble;
 
 /** The serial ports of this machine. */
 public final class SerialPorts {
@@ -59,6 +60,34 @@ public final class SerialPorts {
   /** jSerialComm writes "Unknown" for what the device does not say. */
   private static Optional<String> known(String text) {
     return text.isBlank() || text.equals("Unknown") ? Optional.empty() : Optional.of(text);
+  }
+
+  /**
+   * The best name of a port for a station file: one that stays with the device where udev keeps
+   * one, and otherwise what it was called.
+   *
+   * @param port a path, or a bare name under {@code /dev}
+   */
+  public static String stableName(String port) {
+    return stableName(port, STABLE_NAMES);
+  }
+
+  static String stableName(String port, List<Path> folders) {
+    Path path = SerialDevice.path(port);
+    boolean stable = folders.stream().anyMatch(path::startsWith);
+    return stable
+        ? port
+        : stableNames(path, folders).stream().findFirst().map(Path::toString).orElse(port);
+  }
+
+  /**
+   * Why this user may not use a port, and what to do about it; empty where it may. Opens nothing.
+   */
+  public static Optional<LinkTrouble> notPermitted(String path) {
+    Path device = Path.of(path);
+    return Files.isReadable(device) && Files.isWritable(device)
+        ? Optional.empty()
+        : Optional.of(PortFailure.of(PortFailure.NOT_PERMITTED, device).trouble(path));
   }
 
   /** The symbolic links in {@code folders} that lead to {@code device}. */

@@ -34,6 +34,19 @@ class SerialPortsTest {
     Files.createSymbolicLink(byId.resolve("usb-d"), folder.resolve("gone"));
     assertThat(SerialPorts.stableNames(device, List.of(folder.resolve("none"), byId)))
         .containsExactly(first, second);
+
+    assertThat(SerialPorts.stableName(device.toString(), List.of(byId)))
+        .isEqualTo(first.toString());
+    assertThat(SerialPorts.stableName(second.toString(), List.of(byId)))
+        .as("one that stays already stays")
+        .isEqualTo(second.toString());
+    assertThat(SerialPorts.stableName(device.toString(), List.of())).isEqualTo(device.toString());
+  }
+
+  @Test
+  void aPortThatThisUserMayUseIsNotToldAsForbidden() throws Exception {
+    Path device = Files.createFile(folder.resolve("ttyUSB0"));
+    assertThat(SerialPorts.notPermitted(device.toString())).isEmpty();
   }
 
   @Test
