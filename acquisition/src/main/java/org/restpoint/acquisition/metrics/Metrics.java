@@ -26,7 +26,8 @@ import org.restpoint.adapters.link.LinkHealth;
  *       + {@code …_dropped_total}, in every scrape; {@code restpoint_link_up} is 1 or 0
  *   <li>{@code restpoint_results_settled_total}, {@code …_unsettled_total}, {@code …_refused_total}
  *   <li>{@code restpoint_calibrations_accepted_total}, {@code …_refused_total}
- *   <li>{@code restpoint_notices_total}
+ *   <li>{@code restpoint_notices_total}, and of them {@code restpoint_link_losses_total} and {@code
+ *       restpoint_link_silences_total}
  *   <li>{@code restpoint_settling_seconds_count}, {@code …_sum}, {@code …_max}
  *   <li>a few of the virtual machine: {@code jvm_…}, {@code process_uptime_seconds}
  * </ul>
@@ -74,9 +75,9 @@ public final class Metrics {
     of(probe).calibration(accepted);
   }
 
-  /** Counts a notice. */
-  public void notice(String probe) {
-    of(probe).notice();
+  /** Counts a notice; one that tells a loss or a silence counts as that too. */
+  public void notice(String probe, String code) {
+    of(probe).notice(code);
   }
 
   /** Takes down how long a reading took to come to rest, in seconds. */

@@ -16,6 +16,8 @@ final class ProbeMeters {
   private final Counter calibrationsAccepted;
   private final Counter calibrationsRefused;
   private final Counter notices;
+  private final Counter losses;
+  private final Counter silences;
   private final DistributionSummary settling;
 
   ProbeMeters(MeterRegistry registry, String probe) {
@@ -27,6 +29,8 @@ final class ProbeMeters {
     calibrationsRefused =
         counter(registry, probe, "calibrations.refused", "Calibrations not to be used");
     notices = counter(registry, probe, "notices", "Notices of what went wrong or needs care");
+    losses = counter(registry, probe, "link.losses", "How often what is read was lost");
+    silences = counter(registry, probe, "link.silences", "How often nothing came for too long");
     settling =
         DistributionSummary.builder("restpoint.settling")
             .description("Time from the beginning of a reading until it was at rest")
@@ -47,8 +51,14 @@ final class ProbeMeters {
     (accepted ? calibrationsAccepted : calibrationsRefused).increment();
   }
 
-  void notice() {
+  /** A loss is told once by a wire, by the first of the probes that share it. */
+  void notice(String code) {
     notices.increment();
+    if (code.endsWith("-lost")) {
+      losses.increment();
+    } else if (code.equals("no-data")) {
+      silences.increment();
+    }
   }
 
   void settled(double elapsedSeconds) {

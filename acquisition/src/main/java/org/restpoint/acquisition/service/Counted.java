@@ -29,7 +29,7 @@ record Counted(OutboxPublisher publisher, Metrics metrics, Consumer<Event> witne
       metrics.calibration(
           calibration.probe(), calibration.verdict() == Calibration.Verdict.ACCEPTED);
     } else if (event instanceof Notice notice) {
-      metrics.notice(notice.probe());
+      metrics.notice(notice.probe(), notice.code());
     }
     witness.accept(event);
   }

@@ -92,7 +92,10 @@ class MetricsTest {
     metrics.result("b", Result.Outcome.REFUSED);
     metrics.calibration("a", true);
     metrics.calibration("b", false);
-    metrics.notice("b");
+    metrics.notice("b", "slope-low");
+    metrics.notice("a", "port-lost");
+    metrics.notice("a", "no-data");
+    metrics.notice("a", "no-data");
     metrics.settled("a", 21.5);
     metrics.settled("a", 40);
 
@@ -103,7 +106,11 @@ class MetricsTest {
         .contains("restpoint_results_refused_total{probe=\"b\"} 1.0")
         .contains("restpoint_calibrations_accepted_total{probe=\"a\"} 1.0")
         .contains("restpoint_calibrations_refused_total{probe=\"b\"} 1.0")
+        .contains("restpoint_notices_total{probe=\"a\"} 3.0")
         .contains("restpoint_notices_total{probe=\"b\"} 1.0")
+        .contains("restpoint_link_losses_total{probe=\"a\"} 1.0")
+        .contains("restpoint_link_silences_total{probe=\"a\"} 2.0")
+        .contains("restpoint_link_losses_total{probe=\"b\"} 0.0")
         .contains("restpoint_settling_seconds_count{probe=\"a\"} 2")
         .contains("restpoint_settling_seconds_sum{probe=\"a\"} 61.5")
         .contains("restpoint_settling_seconds_max{probe=\"a\"} 40.0");
