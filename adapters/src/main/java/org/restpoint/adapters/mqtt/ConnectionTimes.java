@@ -37,8 +37,9 @@ public record ConnectionTimes(
   }
 
   /**
-   * 5 s to connect, 10 s for an acknowledgement, 10 s of silence, 0.2 s to 5 s between attempts: a
-   * broker on the same network answers within milliseconds, one over a mobile link within seconds.
+   * 5 s to connect, 10 s for an acknowledgement, 10 s of silence, 0.2 s to 1.5 s between attempts:
+   * a broker on the same network answers within milliseconds, one over a mobile link within
+   * seconds; and readings are to flow again within 2 s of its return.
    */
   public static ConnectionTimes usual() {
     return new ConnectionTimes(
@@ -46,7 +47,7 @@ public record ConnectionTimes(
         Duration.ofSeconds(10),
         Duration.ofSeconds(10),
         Duration.ofMillis(200),
-        Duration.ofSeconds(5));
+        Duration.ofMillis(1_500));
   }
 
   BackOff backOff() {

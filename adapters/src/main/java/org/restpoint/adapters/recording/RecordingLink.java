@@ -26,7 +26,7 @@ import org.restpoint.stability.reading.Reading;
  */
 public final class RecordingLink implements Link {
 
-  private static final Duration TRY_AGAIN_AFTER = Duration.ofSeconds(5);
+  private static final Duration TRY_AGAIN_AFTER = Duration.ofSeconds(1);
   private static final Duration CLOSE_WITHIN = Duration.ofSeconds(2);
 
   /** Told one by one up to here, then only counted: a file can have a million of them. */
