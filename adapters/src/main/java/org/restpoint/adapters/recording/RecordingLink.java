@@ -21,7 +21,7 @@ import org.restpoint.stability.reading.Reading;
  * Plays one probe's rows of a recording at the speed they were made, on a thread of its own. The
  * first reading is stamped with the time it is played, the others keep their distance from it.
  *
- * <p>A recording that cannot be opened is tried again every 5 s. One that fails half-way is not:
+ * <p>A recording that cannot be opened is tried again every second. One that fails half-way is not:
  * its beginning would come twice. Counted are this probe's rows and every row that is no reading.
  */
 public final class RecordingLink implements Link {
