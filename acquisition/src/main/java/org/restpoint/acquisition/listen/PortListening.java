@@ -103,7 +103,7 @@ public final class PortListening {
       SideBySide screen = new SideBySide(terminal);
       Sample sample = ear.hear(limit, screen::show);
       screen.show(sample);
-      if (ear.isGone()) {
+      if (ear.isGone() && !givenUp.getAsBoolean()) {
         terminal.accept("%s went away".formatted(port));
       }
       return understood(setting, sample);
