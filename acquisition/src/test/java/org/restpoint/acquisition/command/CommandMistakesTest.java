@@ -1,10 +1,9 @@
 package org.restpoint.acquisition.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.restpoint.acquisition.command.Said.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 /** A person's mistakes at the terminal: the very words on standard error, and the exit status. */
 class CommandMistakesTest {
@@ -56,9 +54,8 @@ class CommandMistakesTest {
       """;
 
   /** What a command came to. */
-  private record Said(int exitStatus, String out, String err) {}
-
   @TempDir private Path folder;
+
   private Path station = Path.of("");
 
   @BeforeEach
@@ -70,28 +67,8 @@ class CommandMistakesTest {
     return Files.writeString(folder.resolve(name), text);
   }
 
-  private static Said run(Object... arguments) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line =
-        Commands.line().setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true));
-    String[] words = new String[arguments.length];
-    for (int i = 0; i < words.length; i++) {
-      words[i] = arguments[i].toString();
-    }
-    return new Said(line.execute(words), out.toString(), err.toString());
-  }
-
   private static void assertSaid(Said said, int exitStatus, String err) {
-    assertThat(said).isEqualTo(new Said(exitStatus, "", "restpoint: " + err + "\n"));
-  }
-
-  /** Wrong usage: what is wrong, and then how it is used. */
-  private static void assertUsage(Said said, String firstLine, String usage) {
-    assertThat(said.exitStatus()).isEqualTo(2);
-    assertThat(said.out()).isEmpty();
-    assertThat(said.err().lines().limit(2)).containsExactly(firstLine, usage);
-    assertThat(said.err()).doesNotContain("\tat ").doesNotContain("Exception");
+    said.isRefusal(exitStatus, err);
   }
 
   @Test
@@ -217,11 +194,11 @@ class CommandMistakesTest {
 
   @Test
   void recordsFromATimeThatIsNone() {
-    assertUsage(
-        run("records", station, "--from", "yesterday"),
-        "Invalid value for option '--from': expected a time by ISO 8601 in UTC, like"
-            + " 2026-04-02T14:03:00Z; found yesterday",
-        "Usage: restpoint records [-hV] [--as=<as>] [--from=TIME] [--of=<of>]");
+    run("records", station, "--from", "yesterday")
+        .isUsage(
+            "Invalid value for option '--from': expected a time by ISO 8601 in UTC, like"
+                + " 2026-04-02T14:03:00Z; found yesterday",
+            "Usage: restpoint records [-hV] [--as=<as>] [--from=TIME] [--of=<of>]");
   }
 
   @Test
@@ -267,82 +244,5 @@ class CommandMistakesTest {
     Path absent = folder.resolve("absent.jsonl");
     assertSaid(
         run("replay", station, recording, "--instructions", absent), 4, absent + " is not there");
-  }
-
-  @Test
-  void wrongUsageShowsHowItIsUsed() {
-    assertUsage(run(), "Missing required subcommand", "Usage: restpoint [-hV] [COMMAND]");
-    assertUsage(run("x"), "Unmatched argument at index 0: 'x'", "Usage: restpoint [-hV] [COMMAND]");
-    assertUsage(
-        run("run"), "Missing required parameter: 'STATION'", "Usage: restpoint run [-hV] STATION");
-    assertUsage(
-        run("tell", station, "no3-a", "measure", "sample"),
-        "Unmatched argument at index 4: 'sample'",
-        "Usage: restpoint tell [-hV] [--wait] [--within=SECONDS] STATION PROBE");
-    assertUsage(
-        run("records", station, "--as", "xml"),
-        "Invalid value for option '--as': expected one of [csv, jsonl, text] (case-sensitive) but was"
-            + " 'xml'",
-        "Usage: restpoint records [-hV] [--as=<as>] [--from=TIME] [--of=<of>]");
-  }
-
-  @Test
-  void listeningToNothingOrToTwoThingsOrSendingWhileTrying() {
-    String usage = "Usage: restpoint listen [-hV] [--try] [--ask=TEXT] [--baud=N] [--broker=URL]";
-    assertUsage(run("listen"), "expected a PORT, or --topic and --broker", usage);
-    assertUsage(
-        run("listen", "/dev/ttyUSB0", "--topic", "a"),
-        "expected a PORT, or --topic and --broker",
-        usage);
-    assertUsage(
-        run("listen", "/dev/ttyUSB0", "--try", "--ask", "R"),
-        "--try sends nothing: find the speed first, then --ask with --baud",
-        usage);
-    assertUsage(
-        run("listen", "--topic", "a", "--ask", "R"),
-        "--try and --ask are for a port, not for a topic",
-        usage);
-    assertUsage(
-        run("listen", "/dev/ttyUSB0", "--for", "20"),
-        "Invalid value for option '--for': expected a time like 20s, 500ms or 2min; found 20",
-        usage);
-    assertUsage(
-        run("listen", "/dev/ttyUSB0", "--parity", "both"),
-        "Invalid value for option '--parity': expected none, even, odd, mark or space; found both",
-        usage);
-    assertUsage(
-        run("listen", "--topic", "a", "--broker", "http://x"),
-        "--broker: broker url: expected tcp://host:port, found http://x",
-        usage);
-  }
-
-  @Test
-  void listeningToAPortThatIsNotThere() {
-    Path absent = folder.resolve("ttyUSB7");
-    assertSaid(
-        run("listen", absent),
-        4,
-        ("serial port %s is absent. Plug the meter in, or look which ports there are with: restpoint"
-                + " ports")
-            .formatted(absent));
-  }
-
-  @Test
-  void thePortsAreFollowedByWhatToDoNext() {
-    Said said = run("ports");
-
-    assertThat(said.exitStatus()).isZero();
-    assertThat(said.err())
-        .contains(said.out().isEmpty() ? "Plug the meter" : "restpoint listen /dev/");
-  }
-
-  @Test
-  void helpStandsEverywhere() {
-    for (String command : Commands.line().getSubcommands().keySet()) {
-      Said said = run(command, "--help");
-      assertThat(said.exitStatus()).isZero();
-      assertThat(said.out()).startsWith("Usage: restpoint " + command);
-      assertThat(said.err()).isEmpty();
-    }
   }
 }
