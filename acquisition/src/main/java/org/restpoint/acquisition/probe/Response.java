@@ -89,7 +89,7 @@ final class Response {
 
   /** Another electrode: nothing is known of it. */
   void forget() {
-    history = ResponseHistory.empty();
+    history = history.replaced();
   }
 
   /** What was learnt; empty where nothing is learnt. */

@@ -6,13 +6,10 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
-import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import org.restpoint.adapters.text.Excerpt;
+import org.restpoint.adapters.text.IsoTime;
 
 /**
  * Where a JSON message has its time: a text is ISO 8601 with {@code Z} or an offset, a number
@@ -38,13 +35,6 @@ public record TimeField(String pointer, Unit unit) {
     }
   }
 
-  private static final DateTimeFormatter ISO =
-      new DateTimeFormatterBuilder()
-          .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
-          .appendPattern("[XXX][XX][X]")
-          .toFormatter(Locale.ROOT)
-          .withResolverStyle(ResolverStyle.STRICT);
-
   public TimeField {
     JsonFieldPointer.require(pointer);
   }
@@ -68,7 +58,9 @@ public record TimeField(String pointer, Unit unit) {
 
   private Instant read(String text) throws RejectedMessageException {
     try {
-      return OffsetDateTime.parse(text, ISO).toInstant().truncatedTo(ChronoUnit.MILLIS);
+      return OffsetDateTime.parse(text, IsoTime.FORMATTER)
+          .toInstant()
+          .truncatedTo(ChronoUnit.MILLIS);
     } catch (DateTimeParseException e) {
       throw new RejectedMessageException(
           isLocal(text)

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.restpoint.adapters.text.IsoTime;
 
 /**
  * Reads times that people write: ISO 8601 with an offset or at a place, or a pattern. See {@link
@@ -25,15 +26,6 @@ final class FormattedTime implements TimeText {
 
   /** Longer than any time; a field of garbage is not looked at. */
   private static final int LONGEST = 100;
-
-  private static final DateTimeFormatter ISO =
-      new DateTimeFormatterBuilder()
-          .parseCaseInsensitive()
-          .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
-          .appendPattern("[XXX][XX][X]")
-          .toFormatter(Locale.ENGLISH)
-          .withResolverStyle(ResolverStyle.STRICT)
-          .withChronology(IsoChronology.INSTANCE);
 
   private static final int ISO_DATE = "2026-04-02".length();
   private static final int ISO_SECONDS = "2026-04-02T14:03:00".length();
@@ -61,7 +53,7 @@ final class FormattedTime implements TimeText {
   /** Times in ISO 8601; those with neither {@code Z} nor an offset only where a zone is given. */
   static FormattedTime iso(Optional<ZoneId> zone) {
     return new FormattedTime(
-        ISO,
+        IsoTime.FORMATTER,
         zone,
         new TimeField(Instant.EPOCH),
         "is not ISO 8601 (2026-04-02T14:03:00.250Z, 2026-04-02T16:03:00+02:00)");
