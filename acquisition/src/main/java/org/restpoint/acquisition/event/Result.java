@@ -3,6 +3,7 @@ package org.restpoint.acquisition.event;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,11 +39,14 @@ import org.restpoint.stability.uncertainty.BudgetLine;
  * @param budget where the uncertainty of the concentration comes from, source by source
  * @param interference what other ions do to it, where the station file names some
  * @param verification what was expected, when a known solution was read to check the calibration
+ * @param preparation how the sample was prepared, where a recipe was named
  * @param sample the sample's record as it was given
  * @param quality the quality flag: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing (IOC
  *     54:V3, 2013, as used by QARTOD)
  * @param flags codes that say what to be careful about
  * @param reasons why there is no number
+ * @param guidance what the number means, where a table was chosen
+ * @param revised when and why it was worked out again, from the second revision on
  * @param caution what the number is not
  */
 public record Result(
@@ -70,17 +74,80 @@ public record Result(
     Optional<List<BudgetLine>> budget,
     Optional<List<Interference>> interference,
     Optional<Verification> verification,
+    Optional<Preparation> preparation,
     Optional<ObjectNode> sample,
     int quality,
     List<String> flags,
     List<Reason> reasons,
+    Optional<List<Guidance>> guidance,
+    Optional<Revised> revised,
     String caution)
     implements Event {
+
+  private static final int PASS = 1;
+  private static final int SUSPECT = 3;
 
   /** Stands in every result, wherever it reaches people. */
   public static final String CAUTION =
       "A screening result, not a certified laboratory analysis. Local rules, extension advice and"
           + " licensed practice prevail.";
+
+  /** The next revision of it. */
+  public Result again(Instant when, String because) {
+    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)));
+  }
+
+  /** The same with a flag, and suspect where it passed; the same where it has the flag. */
+  public Result withFlag(String flag) {
+    if (flags.contains(flag)) {
+      return this;
+    }
+    List<String> more = new ArrayList<>(flags);
+    more.add(flag);
+    return with(revision, quality == PASS ? SUSPECT : quality, more, revised);
+  }
+
+  /** The same without a flag; a suspect one passes with its last flag gone. */
+  public Result withoutFlag(String flag) {
+    List<String> fewer = flags.stream().filter(other -> !other.equals(flag)).toList();
+    return with(revision, quality == SUSPECT && fewer.isEmpty() ? PASS : quality, fewer, revised);
+  }
+
+  private Result with(int nextRevision, int flag, List<String> codes, Optional<Revised> reworked) {
+    return new Result(
+        id,
+        nextRevision,
+        station,
+        probe,
+        time,
+        outcome,
+        millivolts,
+        millivoltsUncertainty,
+        celsius,
+        readings,
+        elapsedSeconds,
+        rule,
+        forecast,
+        responseReadings,
+        latestMillivolts,
+        spreadMillivolts,
+        driftMillivoltsPerMinute,
+        driftStandardErrorMillivoltsPerMinute,
+        calibration,
+        concentration,
+        reported,
+        budget,
+        interference,
+        verification,
+        preparation,
+        sample,
+        flag,
+        List.copyOf(codes),
+        reasons,
+        guidance,
+        reworked,
+        caution);
+  }
 
   /** How a reading ended. */
   public enum Outcome {
@@ -180,4 +247,12 @@ public record Result(
       OptionalDouble recoveryPercent,
       OptionalDouble recoveryUncertaintyPercent,
       String verdict) {}
+
+  /**
+   * Why a result was worked out again.
+   *
+   * @param time when
+   * @param because what made it so, in plain words
+   */
+  public record Revised(Instant time, String because) {}
 }

@@ -34,13 +34,14 @@ public final class ProbeRoutine {
   private boolean away;
 
   /** A routine that goes on from where {@code memory} was taken. */
-  public ProbeRoutine(ProbeSettings settings, ProbeMemory memory, Output output) {
+  public ProbeRoutine(ProbeSettings settings, ProbeMemory memory, Output output, Archive archive) {
     String probe = settings.probe();
     this.settings = settings;
     this.voice =
         new Voice(
             settings,
             output,
+            archive,
             new Ids(probe, "-notice", memory.lastNoticeMillis(), memory.lastNoticeCount()));
     this.calibrations = new CalibrationBook(settings, memory);
     this.doorman = new Doorman(settings, calibrations);

@@ -130,10 +130,13 @@ final class ResultDraft {
         budget,
         interference,
         verification,
+        Optional.empty(),
         sample,
         quality,
         flags,
         reasons,
+        Optional.empty(),
+        Optional.empty(),
         Result.CAUTION);
   }
 

@@ -3,10 +3,12 @@ package org.restpoint.acquisition.probe;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Answer.Verdict;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Notice;
+import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.stability.calibration.Reason;
 
@@ -15,11 +17,13 @@ final class Voice {
 
   private final ProbeSettings settings;
   private final Output output;
+  private final Archive archive;
   private final Ids noticeIds;
 
-  Voice(ProbeSettings settings, Output output, Ids noticeIds) {
+  Voice(ProbeSettings settings, Output output, Archive archive, Ids noticeIds) {
     this.settings = settings;
     this.output = output;
+    this.archive = archive;
     this.noticeIds = noticeIds;
   }
 
@@ -30,6 +34,24 @@ final class Voice {
 
   void event(Event event) {
     output.event(event);
+  }
+
+  /**
+   * Says a result again as its next revision, changed; of one that is not kept any more, or that
+   * the change leaves as it is, nothing is said.
+   *
+   * @param because what made it so, in plain words
+   */
+  void revise(Instant time, String id, String because, UnaryOperator<Result> change) {
+    archive
+        .result(id)
+        .ifPresent(
+            before -> {
+              Result after = change.apply(before);
+              if (!after.equals(before)) {
+                output.event(after.again(time, because));
+              }
+            });
   }
 
   void notice(Instant time, Reason reason) {

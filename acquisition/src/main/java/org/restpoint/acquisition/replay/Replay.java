@@ -15,6 +15,8 @@ import java.util.function.Consumer;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Progress;
+import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
 import org.restpoint.adapters.recording.ProbeReading;
@@ -34,6 +36,7 @@ public final class Replay implements Output {
   private final Consumer<Event> out;
   private final Consumer<String> complaints;
   private final List<Event> pending = new ArrayList<>();
+  private final KeptResults kept = new KeptResults();
   private final Set<String> strangers = new TreeSet<>();
 
   /**
@@ -79,7 +82,7 @@ public final class Replay implements Output {
 
   private Counts run(
       Path recording, List<RecordingPart> parts, List<TimedInstruction> instructions) {
-    StationRoutine routine = new StationRoutine(station, Map.of(), this, raw);
+    StationRoutine routine = new StationRoutine(station, Map.of(), this, kept, raw);
     Deque<TimedInstruction> waiting = new ArrayDeque<>(instructions);
     long unknown = 0;
     try (RecordingRows rows = RecordingRows.open(recording, parts, complaints)) {
@@ -133,6 +136,9 @@ public final class Replay implements Output {
 
   @Override
   public void event(Event event) {
+    if (event instanceof Result result) {
+      kept.keep(result);
+    }
     if (!(event instanceof Progress)) {
       pending.add(event);
     }
@@ -159,10 +165,17 @@ public final class Replay implements Output {
   /** One input may make things due at several probes: they are told in the order of their times. */
   private void flush() {
     if (pending.size() > 1) {
-      pending.sort(Comparator.comparing(Event::time));
+      pending.sort(Comparator.comparing(Replay::said));
     }
     pending.forEach(out);
     pending.clear();
+  }
+
+  /** A result that is worked out again is said then, and bears the time of its reading. */
+  private static Instant said(Event event) {
+    return event instanceof Result result
+        ? result.revised().map(Result.Revised::time).orElse(result.time())
+        : event.time();
   }
 
   /**

@@ -77,7 +77,13 @@ public final class Engine implements AutoCloseable {
     this.waiting = new Waiting(lateBy);
     this.behind = lateBy.compareTo(GRACE) > 0 ? lateBy : GRACE;
     this.outgoing = new Outgoing(new Topics(station.name()), listener);
-    this.routine = new StationRoutine(station, Memories.read(journal.memories()), outgoing, false);
+    this.routine =
+        new StationRoutine(
+            station,
+            Memories.read(journal.memories()),
+            outgoing,
+            new JournalArchive(journal, outgoing),
+            false);
     this.desk = new Desk(station, journal, routine, outgoing);
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Calibration;
@@ -60,6 +61,15 @@ final class Outgoing implements Output {
   boolean keeps(String probe, String id) {
     return instructions.stream()
         .anyMatch(kept -> kept.probe().equals(probe) && kept.id().equals(id));
+  }
+
+  /** The latest revision of a result among what was said since the last commit. */
+  Optional<Result> result(String id) {
+    return events.stream()
+        .filter(Result.class::isInstance)
+        .map(Result.class::cast)
+        .filter(result -> result.id().equals(id))
+        .reduce((earlier, later) -> later);
   }
 
   /** To be run once all this is on disk. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.probe.Archive;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
 import org.restpoint.acquisition.probe.ProbeRoutine;
@@ -37,16 +38,21 @@ public final class StationRoutine {
    * @param station the station
    * @param memories by probe; a probe without one begins anew
    * @param output where events and answers go
+   * @param archive what was published before
    * @param allRaw whether the raw readings of all probes are told, or just of those that ask for it
    */
   public StationRoutine(
-      Station station, Map<String, ProbeMemory> memories, Output output, boolean allRaw) {
+      Station station,
+      Map<String, ProbeMemory> memories,
+      Output output,
+      Archive archive,
+      boolean allRaw) {
     this.station = station;
     this.output = output;
     this.allRaw = allRaw;
     for (ProbeSettings settings : StationTerms.probes(station)) {
       ProbeMemory memory = memories.getOrDefault(settings.probe(), ProbeMemory.blank());
-      routines.put(settings.probe(), new ProbeRoutine(settings, memory, output));
+      routines.put(settings.probe(), new ProbeRoutine(settings, memory, output, archive));
     }
   }
 

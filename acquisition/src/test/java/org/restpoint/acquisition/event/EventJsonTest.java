@@ -82,10 +82,27 @@ class EventJsonTest {
                 OptionalDouble.of(56.5),
                 OptionalDouble.of(2.5),
                 "failed")),
+        Optional.of(
+            new Preparation(
+                "tile",
+                "25 mL and 0.5 mL of adjustor",
+                List.of(new Preparation.Figure("sample", 25, "mL", 0.03)))),
         Optional.of(sample),
         3,
         List.of("check-off"),
         List.of(REASON),
+        Optional.of(
+            List.of(
+                new Guidance(
+                    "well",
+                    "Drinking water",
+                    "above the limit",
+                    Optional.of(
+                        new Guidance.Rate(88, "lb/acre", OptionalDouble.of(4), "8 (21 - 10)")),
+                    "a table",
+                    "everywhere",
+                    "Ask."))),
+        Optional.of(new Result.Revised(TIME, "a check failed")),
         Result.CAUTION);
   }
 
@@ -116,9 +133,12 @@ class EventJsonTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         9,
         List.of("no-readings"),
         List.of(REASON),
+        Optional.empty(),
+        Optional.empty(),
         Result.CAUTION);
   }
 

@@ -28,13 +28,14 @@ final class Bench implements Output {
   private final Electrode electrode;
   private final ProbeRoutine routine;
   private final List<Object> said = new ArrayList<>();
+  private final KeptResults kept = new KeptResults();
   private Instant now;
 
   private Bench(Setup setup, ProbeMemory memory, Instant start) {
     settings = setup.settings();
     electrode = Electrode.of(settings.analyte());
     now = start;
-    routine = new ProbeRoutine(settings, memory, this);
+    routine = new ProbeRoutine(settings, memory, this, kept);
     routine.begin(start);
   }
 
@@ -80,6 +81,9 @@ final class Bench implements Output {
 
   @Override
   public void event(Event event) {
+    if (event instanceof Result result) {
+      kept.keep(result);
+    }
     said.add(event);
   }
 

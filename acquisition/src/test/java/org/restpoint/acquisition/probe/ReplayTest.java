@@ -138,7 +138,7 @@ class ReplayTest {
   }
 
   private static ProbeRoutine begun(long seed, ProbeMemory memory, Instant now, Written out) {
-    ProbeRoutine routine = new ProbeRoutine(setup(seed).settings(), memory, out);
+    ProbeRoutine routine = new ProbeRoutine(setup(seed).settings(), memory, out, Archive.empty());
     routine.begin(now);
     return routine;
   }
@@ -208,7 +208,8 @@ class ReplayTest {
             times.add(answer.time());
           }
         };
-    ProbeRoutine routine = new ProbeRoutine(setup(seed).settings(), ProbeMemory.blank(), output);
+    ProbeRoutine routine =
+        new ProbeRoutine(setup(seed).settings(), ProbeMemory.blank(), output, Archive.empty());
     routine.begin(START);
     script(seed).forEach(input -> input.act().accept(routine));
     assertThat(times).isSorted();

@@ -8,7 +8,9 @@ import java.util.List;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.InstructionReader;
+import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
 import org.restpoint.acquisition.probe.ProbeRoutine;
@@ -24,12 +26,13 @@ final class Session implements Output {
   static final Temperature KNOWN = new Temperature.Known(Nitrate.CELSIUS, 0.2, false);
 
   private final List<Object> said = new ArrayList<>();
+  private final KeptResults kept = new KeptResults();
   private final ProbeRoutine routine;
   private Instant now;
 
   private Session(ProbeSettings settings, ProbeMemory memory, Instant start) {
     now = start;
-    routine = new ProbeRoutine(settings, memory, this);
+    routine = new ProbeRoutine(settings, memory, this, kept);
     routine.begin(start);
   }
 
@@ -52,6 +55,9 @@ final class Session implements Output {
 
   @Override
   public void event(Event event) {
+    if (event instanceof Result result) {
+      kept.keep(result);
+    }
     said.add(event);
   }
 

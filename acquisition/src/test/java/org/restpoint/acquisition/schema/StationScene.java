@@ -13,6 +13,7 @@ import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.InstructionReader;
+import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
 import org.restpoint.config.station.Broker;
@@ -52,7 +53,8 @@ final class StationScene {
             said.add(answer);
           }
         };
-    StationRoutine routine = new StationRoutine(station(), Map.of(), output, true);
+    StationRoutine routine =
+        new StationRoutine(station(), Map.of(), output, new KeptResults(), true);
     Instant now = Session.START;
     routine.begin(now);
     routine.instruct(

@@ -14,6 +14,7 @@ import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
 import org.restpoint.stability.reading.Reading;
@@ -33,7 +34,7 @@ final class Site implements Output {
       Stations stations, Map<String, ProbeMemory> memories, boolean allRaw, Instant start) {
     this.stations = stations;
     now = start;
-    routine = new StationRoutine(stations.station(), memories, this, allRaw);
+    routine = new StationRoutine(stations.station(), memories, this, new KeptResults(), allRaw);
     routine.begin(start);
   }
 

@@ -112,6 +112,11 @@ public final class Journal implements Outbox, AutoCloseable {
     return withWriter(open -> JournalQueries.instruction(open.connection(), probe, id));
   }
 
+  /** The latest revision of what was decided under this id, if anything was. */
+  public Optional<StoredEntry> entry(String id) {
+    return withWriter(open -> JournalQueries.entry(open.connection(), id));
+  }
+
   /** Something noted about the station under a key, if it was. */
   public Optional<String> fact(String key) {
     return withWriter(open -> JournalQueries.fact(open.connection(), key));

@@ -41,15 +41,7 @@ final class JournalQueries {
         "SELECT id, revision, kind, probe, time_ms, json FROM entries",
         query.kind(),
         query.span(),
-        row ->
-            consumer.accept(
-                new StoredEntry(
-                    row.getString(1),
-                    row.getInt(2),
-                    row.getString(3),
-                    row.getString(4),
-                    Instant.ofEpochMilli(row.getLong(5)),
-                    row.getString(6))));
+        row -> consumer.accept(entry(row)));
   }
 
   static void instructions(
@@ -76,6 +68,18 @@ final class JournalQueries {
     }
   }
 
+  static Optional<StoredEntry> entry(Connection connection, String id) throws SQLException {
+    try (PreparedStatement statement =
+        connection.prepareStatement(
+            "SELECT id, revision, kind, probe, time_ms, json FROM entries WHERE id = ?"
+                + " ORDER BY revision DESC LIMIT 1")) {
+      statement.setString(1, id);
+      try (ResultSet row = statement.executeQuery()) {
+        return row.next() ? Optional.of(entry(row)) : Optional.empty();
+      }
+    }
+  }
+
   static Map<String, String> memories(Connection connection) throws SQLException {
     Map<String, String> memories = new LinkedHashMap<>();
     try (PreparedStatement statement =
@@ -96,6 +100,16 @@ final class JournalQueries {
         return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
       }
     }
+  }
+
+  private static StoredEntry entry(ResultSet row) throws SQLException {
+    return new StoredEntry(
+        row.getString(1),
+        row.getInt(2),
+        row.getString(3),
+        row.getString(4),
+        Instant.ofEpochMilli(row.getLong(5)),
+        row.getString(6));
   }
 
   private static StoredInstruction instruction(ResultSet row) throws SQLException {
