@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.restpoint.acquisition.event.EventJson;
@@ -38,9 +39,12 @@ import picocli.CommandLine.Spec;
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
       "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER],",
-      "verify standard=NAME, rinsed, replaced [part=membrane|electrode], cancel."
+      "verify standard=NAME, rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode], cancel."
     })
 final class TellCommand implements Callable<Integer> {
+
+  /** Fields that are whole numbers; all others are text. */
+  private static final Set<String> WHOLE = Set.of("minutes", "days");
 
   /** A service that is there answers within milliseconds. */
   private static final Duration FIRST_ANSWER = Duration.ofSeconds(10);
@@ -102,7 +106,7 @@ final class TellCommand implements Callable<Integer> {
     node.put("do", instruction);
     fields.forEach(
         (key, value) -> {
-          if (key.equals("minutes") && value.matches("\\d{1,9}")) {
+          if (WHOLE.contains(key) && value.matches("\\d{1,9}")) {
             node.put(key, Integer.parseInt(value));
           } else {
             node.put(key, value);

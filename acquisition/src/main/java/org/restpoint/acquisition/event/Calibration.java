@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.restpoint.stability.calibration.Reason;
 
 /**
@@ -51,6 +52,29 @@ public record Calibration(
     List<String> flags,
     List<Reason> remarks)
     implements Event {
+
+  /** The same with further flags. */
+  public Calibration withFlags(List<String> more) {
+    return new Calibration(
+        id,
+        revision,
+        station,
+        probe,
+        time,
+        verdict,
+        reasons,
+        points,
+        slopeFrom,
+        slopeMillivoltsPerDecade,
+        slopePercent,
+        offsetMillivolts,
+        slopeStandardError,
+        residualMillivolts,
+        detectionLimit,
+        referenceCelsius,
+        Stream.concat(flags.stream(), more.stream()).distinct().toList(),
+        remarks);
+  }
 
   /** Whether a calibration is in force. */
   public enum Verdict {

@@ -59,20 +59,36 @@ public record Instruction(Optional<String> id, Task task) {
   /**
    * Soak the electrode.
    *
-   * @param span for how long
+   * @param span for how long; empty for as long as the electrode usually does
    */
-  public record Soak(Duration span) implements Task {
+  public record Soak(Optional<Duration> span) implements Task {
     @Override
     public String word() {
       return "soak";
     }
   }
 
-  /** The electrode is rinsed and back in the stream. */
-  public record Rinsed() implements Task {
+  /**
+   * The electrode is rinsed and blotted; a stream's is back in its stream.
+   *
+   * @param into the standard it was put into at once, where it was
+   */
+  public record Rinsed(Optional<String> into) implements Task {
     @Override
     public String word() {
       return "rinsed";
+    }
+  }
+
+  /**
+   * Put the electrode into storage.
+   *
+   * @param span how long it will rest, where that is known
+   */
+  public record Store(Optional<Duration> span) implements Task {
+    @Override
+    public String word() {
+      return "store";
     }
   }
 

@@ -21,7 +21,7 @@ public final class InstructionReader {
 
   /** The words of all instructions. */
   public static final List<String> WORDS =
-      List.of("soak", "calibrate", "measure", "verify", "rinsed", "replaced", "cancel");
+      List.of("soak", "calibrate", "measure", "verify", "rinsed", "store", "replaced", "cancel");
 
   private static final String THE_STANDARD = "the name of the standard the electrode is in";
 
@@ -30,8 +30,7 @@ public final class InstructionReader {
 
   private static final int MOST_MINUTES = 7 * 24 * 60;
 
-  /** How long an electrode soaks unless told: first thing in the morning, common practice. */
-  private static final Duration SOAK = Duration.ofMinutes(20);
+  private static final int MOST_DAYS = 3660;
 
   private InstructionReader() {}
 
@@ -59,7 +58,8 @@ public final class InstructionReader {
       case "measure" -> measure(fields);
       case "verify" -> verify(fields);
       case "soak" -> soak(fields);
-      case "rinsed" -> alone(fields, new Instruction.Rinsed());
+      case "rinsed" -> rinsed(fields);
+      case "store" -> store(fields);
       case "replaced" -> replaced(fields);
       case "cancel" -> alone(fields, new Instruction.Cancel());
       default ->
@@ -127,6 +127,17 @@ public final class InstructionReader {
     return new Instruction.Verify(fields.need("standard", THE_STANDARD));
   }
 
+  private static Task rinsed(Fields fields) {
+    fields.only("rinsed", "into");
+    return new Instruction.Rinsed(fields.text("into"));
+  }
+
+  private static Task store(Fields fields) {
+    fields.only("store", "days");
+    return new Instruction.Store(
+        fields.whole("days", 1, MOST_DAYS).map(days -> Duration.ofDays(days)));
+  }
+
   private static Task replaced(Fields fields) {
     fields.only("replaced", "part");
     String part = fields.text("part").orElseGet(Instruction.Part.MEMBRANE::word);
@@ -144,10 +155,7 @@ public final class InstructionReader {
   private static Task soak(Fields fields) {
     fields.only("soak", "minutes");
     return new Instruction.Soak(
-        fields
-            .whole("minutes", 1, MOST_MINUTES)
-            .map(minutes -> Duration.ofMinutes(minutes))
-            .orElse(SOAK));
+        fields.whole("minutes", 1, MOST_MINUTES).map(minutes -> Duration.ofMinutes(minutes)));
   }
 
   private static String words() {

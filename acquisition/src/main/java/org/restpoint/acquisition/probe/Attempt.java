@@ -30,6 +30,7 @@ final class Attempt {
   private final Instant start;
   private final Instant countsFrom;
   private final Optional<Instruction> instruction;
+  private final List<String> skipped;
   private final Duration limit;
   private final Instant deadline;
   private final Settling settling;
@@ -45,6 +46,7 @@ final class Attempt {
       Instant start,
       Instant countsFrom,
       Optional<Instruction> instruction,
+      List<String> skipped,
       Watch watch,
       SettleLimits limits,
       Duration limit) {
@@ -52,6 +54,7 @@ final class Attempt {
     this.start = start;
     this.countsFrom = countsFrom;
     this.instruction = instruction;
+    this.skipped = List.copyOf(skipped);
     this.limit = limit;
     this.deadline = start.plus(limits.giveUpAfter());
     this.lastProgress = start;
@@ -59,14 +62,24 @@ final class Attempt {
     this.settling = new Settling(watch.detector(), limits, 0);
   }
 
-  /** Begins on an instruction: the readings after it count. */
+  /**
+   * Begins on an instruction: the readings after it count.
+   *
+   * @param skipped the steps before it that were skipped, as flags
+   */
   static Attempt onInstruction(
-      Purpose purpose, Instant start, Instruction instruction, Watch watch, SettleLimits limits) {
+      Purpose purpose,
+      Instant start,
+      Instruction instruction,
+      List<String> skipped,
+      Watch watch,
+      SettleLimits limits) {
     return new Attempt(
         purpose,
         start,
         start.plusMillis(1),
         Optional.of(instruction),
+        skipped,
         watch,
         limits,
         limits.giveUpAfter());
@@ -79,12 +92,12 @@ final class Attempt {
    */
   static Attempt inStream(Instant start, Watch watch, SettleLimits limits, Duration limit) {
     return new Attempt(
-        new Purpose.OfStream(), start, start, Optional.empty(), watch, limits, limit);
+        new Purpose.OfStream(), start, start, Optional.empty(), List.of(), watch, limits, limit);
   }
 
   /** The same anew after the clock was put back; in the stream the next one begins by itself. */
   Optional<Attempt> again(Instant now, Watch anew, SettleLimits limits) {
-    return instruction.map(given -> onInstruction(purpose, now, given, anew, limits));
+    return instruction.map(given -> onInstruction(purpose, now, given, skipped, anew, limits));
   }
 
   /** Takes a reading; one that is older than the one before it counts as of the same instant. */
@@ -134,6 +147,11 @@ final class Attempt {
 
   Optional<Instruction> instruction() {
     return instruction;
+  }
+
+  /** The steps before it that were skipped, as flags. */
+  List<String> skipped() {
+    return skipped;
   }
 
   Settling settling() {

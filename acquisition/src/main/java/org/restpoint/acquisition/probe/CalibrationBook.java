@@ -157,12 +157,15 @@ final class CalibrationBook {
   }
 
   private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
+    Optional<Instant> slopeSince = Optional.empty();
     OptionalDouble lowest = OptionalDouble.empty();
     OptionalDouble highest = OptionalDouble.empty();
     if (outcome.basis() == SlopeBasis.FITTED) {
+      slopeSince = Optional.of(time);
       lowest = outcome.points().stream().mapToDouble(StandardPoint::molesPerLitre).min();
       highest = outcome.points().stream().mapToDouble(StandardPoint::molesPerLitre).max();
     } else if (outcome.basis() == SlopeBasis.LAST_ACCEPTED && inForce.isPresent()) {
+      slopeSince = inForce.get().slopeSince();
       lowest = inForce.get().lowestMolesPerLitre();
       highest = inForce.get().highestMolesPerLitre();
     }
@@ -171,6 +174,7 @@ final class CalibrationBook {
         time,
         outcome.curve().orElseThrow(),
         outcome.basis(),
+        slopeSince,
         outcome.residualMillivolts(),
         lowest,
         highest);

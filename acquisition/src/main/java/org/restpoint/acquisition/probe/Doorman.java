@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.config.station.Calibrate;
-import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
 
@@ -40,14 +39,11 @@ final class Doorman {
   }
 
   Admission admit(
-      Instant time,
-      Instruction instruction,
-      Optional<Attempt> attempt,
-      Optional<Instant> soakUntil) {
+      Instant time, Instruction instruction, Optional<Attempt> attempt, boolean soaking) {
     Instruction.Task task = instruction.task();
     Optional<Instruction> underway = attempt.flatMap(Attempt::instruction);
     if (task instanceof Instruction.Cancel) {
-      return underway.isPresent() || soakUntil.isPresent()
+      return underway.isPresent() || soaking
           ? new Admission.AtOnce()
           : refused("nothing-to-cancel", "nothing is going on that could be cancelled", "");
     }
@@ -67,9 +63,9 @@ final class Doorman {
     if (task instanceof Instruction.Measure measure) {
       return withCalibration(new Admission.Read(new Purpose.OfSample(measure.sample())));
     }
-    if (task instanceof Instruction.Rinsed && settings.routine() instanceof Routine.Instructed) {
-      return refused(
-          "not-in-stream", "this probe is read on instruction, it has no stream to go back to", "");
+    if (task instanceof Instruction.Rinsed rinsed && rinsed.into().isPresent()) {
+      String name = rinsed.into().get();
+      return settings.standards().containsKey(name) ? new Admission.AtOnce() : unknown(name);
     }
     return new Admission.AtOnce();
   }
@@ -78,11 +74,7 @@ final class Doorman {
     Map<String, Standard> standards = settings.standards();
     Standard standard = standards.get(name);
     if (standard == null) {
-      return refused(
-          "standard-unknown",
-          "standard %s is not one of this probe's standards: %s"
-              .formatted(name, String.join(", ", standards.keySet())),
-          "Name one of them, or define it in the station file and list it under calibrate.");
+      return unknown(name);
     }
     LocalDate today = LocalDate.ofInstant(time, ZoneOffset.UTC);
     if (standard.expires().isPresent() && today.isAfter(standard.expires().get())) {
@@ -93,6 +85,14 @@ final class Doorman {
     }
     return new Admission.Read(
         check ? new Purpose.OfCheck(standard) : new Purpose.OfStandard(standard));
+  }
+
+  private Admission unknown(String name) {
+    return refused(
+        "standard-unknown",
+        "standard %s is not one of this probe's standards: %s"
+            .formatted(name, String.join(", ", settings.standards().keySet())),
+        "Name one of them, or define it in the station file and list it under calibrate.");
   }
 
   private Admission withCalibration(Admission admission) {
@@ -133,6 +133,9 @@ final class Doorman {
     if (purpose instanceof Purpose.OfSample && standardDue(time, samplesSinceStandard)) {
       flags.add("standard-due");
     }
+    if (purpose instanceof Purpose.OfSample && slopeDue(time)) {
+      flags.add("slope-due");
+    }
     return flags;
   }
 
@@ -149,6 +152,16 @@ final class Doorman {
           .orElse(true);
     }
     return false;
+  }
+
+  /** Whether the slope has not been checked for so long that a full calibration is due. */
+  boolean slopeDue(Instant time) {
+    Optional<Instant> checked = calibrations.inForce().flatMap(InForce::slopeSince);
+    return settings
+        .calibrate()
+        .slopeEvery()
+        .filter(span -> checked.map(since -> since.plus(span).isBefore(time)).orElse(true))
+        .isPresent();
   }
 
   /**

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.day.Day;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
@@ -25,7 +26,7 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param refused why the round does not stand; until it does no sample is read
  * @param standardAgain the standard whose reading was refused
  * @param samplesSinceStandard samples read since the last standard
- * @param soakUntil until when the electrode soaks
+ * @param day where the electrode's day stands; absent in what an earlier version wrote
  * @param away whether a stream's electrode is out of the stream
  * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
@@ -43,7 +44,7 @@ public record ProbeMemory(
     List<Reason> refused,
     Optional<String> standardAgain,
     int samplesSinceStandard,
-    Optional<Instant> soakUntil,
+    Optional<Day> day,
     boolean away,
     Optional<InStream> stream,
     Optional<String> underway,
@@ -83,6 +84,8 @@ public record ProbeMemory(
    * @param since when its last standard settled
    * @param curve its response curve
    * @param slopeBasis where its slope comes from
+   * @param slopeSince when that slope was fitted; empty for an ideal one, and in what an earlier
+   *     version wrote
    * @param residualMillivolts residual standard deviation of the standards, from three on
    * @param lowestMolesPerLitre the lowest standard the slope was fitted through, where it was
    *     fitted
@@ -93,6 +96,7 @@ public record ProbeMemory(
       Instant since,
       ResponseCurve curve,
       SlopeBasis slopeBasis,
+      Optional<Instant> slopeSince,
       OptionalDouble residualMillivolts,
       OptionalDouble lowestMolesPerLitre,
       OptionalDouble highestMolesPerLitre) {}

@@ -2,6 +2,7 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
@@ -26,11 +27,11 @@ public final class ProbeRoutine {
   private final Reckoning reckoning;
   private final NextStep nextStep;
   private final Response response;
+  private final DayBook day;
   private final Stream stream;
   private final TimeKeeper timeKeeper;
   private final Optional<String> interrupted;
   private Optional<Attempt> attempt = Optional.empty();
-  private Optional<Instant> soakUntil;
   private boolean away;
 
   /** A routine that goes on from where {@code memory} was taken. */
@@ -53,8 +54,8 @@ public final class ProbeRoutine {
             calibrations::slopeMillivoltsPerDecade,
             memory.response().filter(learnt -> calibrations.otherAnalyte().isEmpty()));
     this.stream = Stream.of(settings, memory.stream(), response);
+    this.day = new DayBook(settings, memory);
     this.timeKeeper = new TimeKeeper(memory);
-    this.soakUntil = memory.soakUntil();
     this.away = memory.away() && isInStream();
     this.interrupted = memory.underway();
   }
@@ -73,7 +74,7 @@ public final class ProbeRoutine {
                 voice.notice(now, Interruptions.otherAnalyte(before, settings.analyte().name())));
     interrupted.ifPresent(what -> voice.notice(now, Interruptions.stopped(what)));
     stream.begin(now).ifPresent(gap -> voice.notice(now, Interruptions.gap(gap)));
-    soakUntil = soakUntil.filter(end -> end.isAfter(now));
+    day.begin(now).ifPresent(reason -> voice.notice(now, reason));
     tellState(now);
   }
 
@@ -94,7 +95,7 @@ public final class ProbeRoutine {
         calibrations.refused(),
         calibrations.standardAgain(),
         reckoning.samplesSinceStandard(),
-        soakUntil,
+        Optional.of(day.day()),
         away,
         Optional.of(stream.memory().from(unfinished)),
         underway.map(instruction -> instruction.task().word()),
@@ -141,7 +142,7 @@ public final class ProbeRoutine {
 
   /** When something happens next if nothing comes in before; empty while nothing would. */
   public Optional<Instant> due() {
-    return earlier(givingUp(), earlier(soakUntil, stream.due()));
+    return earlier(givingUp(), earlier(day.due(), stream.due()));
   }
 
   /** An attempt is given up just after its deadline: a reading at the deadline still counts. */
@@ -164,8 +165,8 @@ public final class ProbeRoutine {
       Attempt over = attempt.orElseThrow();
       over.giveUp();
       finish(over.deadline(), over);
-    } else if (soakUntil.equals(Optional.of(time))) {
-      soakUntil = Optional.empty();
+    } else if (day.due().equals(Optional.of(time))) {
+      day.happen(time).ifPresent(reason -> voice.notice(time, reason));
       tellState(time);
     } else {
       dueInStream(time);
@@ -195,7 +196,7 @@ public final class ProbeRoutine {
         .ifPresent(
             before -> {
               voice.notice(now, Interruptions.clockPutBack(before, now));
-              soakUntil = soakUntil.map(end -> TimeKeeper.moved(end, before, now));
+              day.clockPutBack(before, now);
               attempt =
                   attempt.flatMap(
                       current -> current.again(now, response.watch(), settings.limits()));
@@ -208,7 +209,7 @@ public final class ProbeRoutine {
   /** Carries out an instruction, or says why not. */
   public void instruct(Instant given, Instruction instruction) {
     Instant time = pass(given);
-    Admission admission = doorman.admit(time, instruction, attempt, soakUntil);
+    Admission admission = doorman.admit(time, instruction, attempt, day.isSoaking());
     if (admission instanceof Admission.Refused refused) {
       refuse(time, instruction, refused.reason());
       return;
@@ -217,37 +218,53 @@ public final class ProbeRoutine {
     if (admission instanceof Admission.Read read) {
       begin(time, instruction, read.purpose());
     } else {
-      if (instruction.task() instanceof Instruction.Soak soak) {
-        leaveStream(time);
-        calibrations.endRound();
-        soakUntil = Optional.of(time.plus(soak.span()));
-      } else if (instruction.task() instanceof Instruction.Replaced replaced) {
-        leaveStream(time);
-        calibrations.forget();
-        response.forget();
-        voice.notice(time, Interruptions.replaced(replaced.part()));
-      } else if (instruction.task() instanceof Instruction.Rinsed) {
-        calibrations.endRound();
-        soakUntil = Optional.empty();
-        away = false;
-        stream.begin(time);
-      } else {
-        cancel(time);
-      }
+      carryOut(time, instruction.task());
       voice.done(time, instruction, Optional.empty());
     }
     tellState(time);
   }
 
+  private void carryOut(Instant time, Instruction.Task task) {
+    if (task instanceof Instruction.Soak soak) {
+      leaveStream(time);
+      calibrations.endRound();
+      day.soak(time, soak);
+    } else if (task instanceof Instruction.Store store) {
+      leaveStream(time);
+      calibrations.endRound();
+      day.store(time, store);
+    } else if (task instanceof Instruction.Replaced replaced) {
+      leaveStream(time);
+      calibrations.forget();
+      response.forget();
+      day.replaced(time);
+      voice.notice(time, Interruptions.replaced(replaced.part()));
+    } else if (task instanceof Instruction.Rinsed rinsed) {
+      day.rinsed(time, rinsed);
+      backInStream(time);
+    } else {
+      cancel(time);
+    }
+  }
+
+  private void backInStream(Instant time) {
+    if (isInStream()) {
+      calibrations.endRound();
+      away = false;
+      stream.begin(time);
+    }
+  }
+
   private void begin(Instant time, Instruction instruction, Purpose purpose) {
     leaveStream(time);
-    soakUntil = Optional.empty();
+    List<String> skipped = day.into(time, purpose);
     if (!(purpose instanceof Purpose.OfStandard)) {
       calibrations.endRound();
     }
     attempt =
         Optional.of(
-            Attempt.onInstruction(purpose, time, instruction, response.watch(), settings.limits()));
+            Attempt.onInstruction(
+                purpose, time, instruction, skipped, response.watch(), settings.limits()));
   }
 
   private void leaveStream(Instant time) {
@@ -265,7 +282,7 @@ public final class ProbeRoutine {
             cancelled ->
                 voice.refused(time, cancelled, Interruptions.cancelled(), Optional.empty()));
     attempt = Optional.empty();
-    soakUntil = Optional.empty();
+    day.cancelSoak(time);
   }
 
   private void refuse(Instant time, Instruction instruction, Reason reason) {
@@ -292,6 +309,6 @@ public final class ProbeRoutine {
   }
 
   private void tellState(Instant time) {
-    voice.event(nextStep.state(time, attempt, soakUntil, away, reckoning.samplesSinceStandard()));
+    voice.event(nextStep.state(time, attempt, day, away, reckoning.samplesSinceStandard()));
   }
 }

@@ -1,7 +1,9 @@
 package org.restpoint.acquisition.probe;
 
 import java.util.Map;
+import java.util.Optional;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.chemistry.Analyte;
@@ -23,6 +25,7 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param matrix what else is in its samples and standards
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
+ * @param care how it is looked after, where somebody tells what is done with it
  */
 public record ProbeSettings(
     String station,
@@ -36,7 +39,8 @@ public record ProbeSettings(
     Calibrator calibrator,
     Matrix matrix,
     Calibrate calibrate,
-    Routine routine) {
+    Routine routine,
+    Optional<Care> care) {
 
   /** What its results are counted in. */
   public Scale scale() {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.stability.calibration.Reason;
@@ -56,14 +57,16 @@ final class Reckoning {
     String id = ids.next(time);
     boolean atRest = attempt.settling().stage() == Settling.Stage.AT_REST;
     if (attempt.purpose() instanceof Purpose.OfStandard of) {
-      return atRest
-          ? standard(id, time, attempt, of.standard())
-          : calibrations.failed(id, time, of.standard(), results.whyUnsettled(attempt));
+      Calibration calibration =
+          atRest
+              ? standard(id, time, attempt, of.standard())
+              : calibrations.failed(id, time, of.standard(), results.whyUnsettled(attempt));
+      return calibration.withFlags(attempt.skipped());
     }
     return atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt);
   }
 
-  private Event standard(String id, Instant time, Attempt attempt, Standard standard) {
+  private Calibration standard(String id, Instant time, Attempt attempt, Standard standard) {
     RestingPotential rest = attempt.settling().potential();
     Optional<Reason> trouble =
         Plausible.troubleWith(attempt.temperature())
@@ -102,6 +105,7 @@ final class Reckoning {
   private Event sample(String id, Instant time, Attempt attempt) {
     List<String> flags =
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
+    flags.addAll(attempt.skipped());
     if (attempt.purpose() instanceof Purpose.OfSample) {
       samplesSinceStandard++;
     }

@@ -17,6 +17,11 @@ public final class Words {
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
+  /** A standard by its name. */
+  static String standard(String name) {
+    return "standard " + name;
+  }
+
   /** A span in its largest whole unit: {@code 10 min}, {@code 90 s}, {@code 12 h}. */
   public static String span(Duration span) {
     long millis = span.toMillis();

@@ -76,6 +76,8 @@ record Column(String name, String pointer) {
           at("standard"),
           at("sample"),
           at("minutes"),
+          at("days"),
+          at("into"),
           at("part"));
 
   private static Column at(String field) {

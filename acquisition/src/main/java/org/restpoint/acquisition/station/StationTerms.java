@@ -117,7 +117,8 @@ public final class StationTerms {
         terms.calibrator(),
         terms.matrix(),
         electrode.calibrate(),
-        electrode.routine());
+        electrode.routine(),
+        electrode.care());
   }
 
   private static RestRule rule(SettleRule rule) {

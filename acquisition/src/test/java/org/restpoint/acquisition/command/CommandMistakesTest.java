@@ -11,9 +11,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.restpoint.acquisition.instruction.InstructionReader;
 
 /** A person's mistakes at the terminal: the very words on standard error, and the exit status. */
 class CommandMistakesTest {
+
+  private static final String WORDS = String.join(", ", InstructionReader.WORDS);
 
   private static final String STATION =
       """
@@ -115,8 +118,7 @@ class CommandMistakesTest {
     assertSaid(
         run("tell", station, "no3-a", "mesure"),
         2,
-        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found"
-            + " mesure");
+        "do: expected an instruction (%s); found mesure".formatted(WORDS));
   }
 
   @Test
@@ -239,8 +241,8 @@ class CommandMistakesTest {
         """
         %1$s line 2: time is missing: expected when it was given, as in the recording
         %1$s line 4: probe is missing: expected the probe it is for
-        %1$s line 5: do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found mesure"""
-            .formatted(bad));
+        %1$s line 5: do: expected an instruction (%2$s); found mesure"""
+            .formatted(bad, WORDS));
     Path absent = folder.resolve("absent.jsonl");
     assertSaid(
         run("replay", station, recording, "--instructions", absent), 4, absent + " is not there");

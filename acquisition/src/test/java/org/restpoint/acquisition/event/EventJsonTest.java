@@ -194,7 +194,14 @@ class EventJsonTest {
         bare(),
         calibration(),
         new Notice("n", "willow-bench", "no3-a", TIME, "gap", "no results", ""),
-        new State("willow-bench", "no3-a", TIME, "ready", "then: measure"),
+        new State(
+            "willow-bench",
+            "no3-a",
+            TIME,
+            "soaking",
+            Optional.of(TIME),
+            Optional.of(TIME),
+            "then: measure"),
         new Progress(
             "willow-bench",
             "no3-a",

@@ -18,6 +18,14 @@ class InstructionReaderTest {
     return InstructionReader.read(json).instruction().task();
   }
 
+  @Test
+  void anUnknownOrMissingWordIsRefusedWithThoseThereAre() {
+    String words = String.join(", ", InstructionReader.WORDS);
+    assertRefused("{}", "do is missing: expected an instruction: " + words);
+    assertRefused(
+        "{\"do\":\"dance\"}", "do: expected an instruction (%s); found dance".formatted(words));
+  }
+
   private static void assertRefused(String json, String message) {
     assertThatThrownBy(() -> InstructionReader.read(json))
         .isInstanceOf(InstructionException.class)
@@ -32,10 +40,10 @@ class InstructionReaderTest {
         .isEqualTo(new Instruction.Verify("mid"));
     assertThat(task("{\"do\":\"verify\",\"role\":\"check-standard\",\"standard\":\"mid\"}"))
         .isEqualTo(new Instruction.Verify("mid"));
-    assertThat(task("{\"do\":\"soak\"}")).isEqualTo(new Instruction.Soak(Duration.ofMinutes(20)));
+    assertThat(task("{\"do\":\"soak\"}")).isEqualTo(new Instruction.Soak(Optional.empty()));
     assertThat(task("{\"do\":\"soak\",\"minutes\":10080}"))
-        .isEqualTo(new Instruction.Soak(Duration.ofDays(7)));
-    assertThat(task("{\"do\":\"rinsed\"}")).isEqualTo(new Instruction.Rinsed());
+        .isEqualTo(new Instruction.Soak(Optional.of(Duration.ofDays(7))));
+    assertThat(task("{\"do\":\"rinsed\"}")).isEqualTo(new Instruction.Rinsed(Optional.empty()));
     assertThat(task("{\"do\":\"replaced\"}"))
         .isEqualTo(new Instruction.Replaced(Instruction.Part.MEMBRANE));
     assertThat(task("{\"do\":\"replaced\",\"part\":\"electrode\"}"))
@@ -81,8 +89,6 @@ class InstructionReaderTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, cancel",
-        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found dance",
         "{\"do\":7}                          | do: expected text in quotes, 1 to 200 characters; found 7",
         "{\"do\":\" \"}                      | do: expected text in quotes, 1 to 200 characters; found \" \"",
         "{\"do\":\"cancel\",\"id\":7}        | id: expected text in quotes, 1 to 200 characters; found 7",
@@ -92,8 +98,8 @@ class InstructionReaderTest {
         "{\"do\":\"cancel\",\"standard\":\"mid\"} | cancel takes do, id, probe, time; found standard",
         "{\"do\":\"replaced\",\"part\":\"cap\"} | part: expected membrane or electrode; found cap",
         "{\"do\":\"replaced\",\"part\":7} | part: expected text in quotes, 1 to 200 characters; found 7",
-        "{\"do\":\"rinsed\",\"part\":\"membrane\"} | rinsed takes do, id, probe, time; found part",
-        "{\"do\":\"rinsed\",\"b\":1,\"a\":1} | rinsed takes do, id, probe, time; found a, b",
+        "{\"do\":\"rinsed\",\"part\":\"membrane\"} | rinsed takes do, id, into, probe, time; found part",
+        "{\"do\":\"rinsed\",\"b\":1,\"a\":1} | rinsed takes do, id, into, probe, time; found a, b",
         "{\"do\":\"calibrate\"}              | standard is missing: expected the name of the standard the electrode is in",
         "{\"do\":\"calibrate\",\"standard\":5} | standard: expected text in quotes, 1 to 200 characters; found 5",
         "{\"do\":\"calibrate\",\"standard\":\"mid\",\"sample\":\"x\"} | calibrate takes do, id, probe, standard, time; found sample",
@@ -110,6 +116,9 @@ class InstructionReaderTest {
         "{\"do\":\"soak\",\"minutes\":\"20\"} | minutes: expected a whole number from 1 to 10080; found \"20\"",
         "{\"do\":\"soak\",\"minutes\":99999999999} | minutes: expected a whole number from 1 to 10080; found 99999999999",
         "{\"do\":\"soak\",\"minutes\":null}  | minutes: expected a whole number from 1 to 10080; found null",
+        "{\"do\":\"store\",\"days\":0}       | days: expected a whole number from 1 to 3660; found 0",
+        "{\"do\":\"store\",\"for\":1}        | store takes days, do, id, probe, time; found for",
+        "{\"do\":\"rinsed\",\"into\":1}      | into: expected text in quotes, 1 to 200 characters; found 1",
         "{\"do\":\"soak\",\"hours\":1}       | soak takes do, id, minutes, probe, time; found hours",
         "{\"do\":\"cancel\",\"time\":\"noon\"} | time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found \"noon\"",
         "{\"do\":\"cancel\",\"time\":null} | time: expected ISO 8601 in UTC, like 2026-04-02T14:03:00Z, or seconds from zero; found null",

@@ -59,6 +59,8 @@ final class Changes {
                 plain.calibrate().standards(),
                 plain.calibrate().restandardize(),
                 plain.calibrate().every(),
+                plain.calibrate().bracket(),
+                plain.calibrate().slopeEvery(),
                 plain.calibrate().slopePercentLow(),
                 plain.calibrate().slopePercentHigh(),
                 plain.calibrate().validFor(),
@@ -149,6 +151,7 @@ final class Changes {
         calibrator,
         matrix,
         calibrate,
-        plain.routine());
+        plain.routine(),
+        plain.care());
   }
 }

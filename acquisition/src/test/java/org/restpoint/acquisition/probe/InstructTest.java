@@ -139,7 +139,8 @@ class InstructTest {
     assertThat(bench.answer().verdict()).isEqualTo(Verdict.DONE);
     assertThat(bench.state().state()).isEqualTo("soaking");
     assertThat(bench.state().nextStep())
-        .isEqualTo("Leave the electrode in its soaking solution until 2026-04-02T14:20:06Z.");
+        .isEqualTo(
+            "Leave the electrode in its soaking solution until 2026-04-02T14:20:06Z: 20 min left.");
     bench.pass(Duration.ofMinutes(20).minusMillis(1));
     assertThat(bench.state().state()).isEqualTo("soaking");
     bench.pass(Duration.ofHours(1));
@@ -162,16 +163,6 @@ class InstructTest {
   void soakingEndsTheRoundOfStandards() {
     Bench bench = calibrated().tell("{\"do\":\"soak\"}").calibrate("mid");
     assertThat(bench.calibration().points()).hasSize(1);
-  }
-
-  @Test
-  void atTheBenchThereIsNoStreamToGoBackTo() {
-    assertNotice(
-        calibrated().tell("{\"do\":\"rinsed\"}"),
-        new Reason(
-            "not-in-stream",
-            "this probe is read on instruction, it has no stream to go back to",
-            ""));
   }
 
   private static Result verified(double found) {

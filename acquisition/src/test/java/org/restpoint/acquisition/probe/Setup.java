@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Calibrator;
@@ -36,6 +37,9 @@ final class Setup {
   private Optional<String> restandardize = Optional.empty();
   private Calibrate.Every every = new Calibrate.Every.Never();
   private Duration validFor = Duration.ofHours(12);
+  private boolean bracket;
+  private Optional<Duration> slopeEvery = Optional.empty();
+  private Optional<Care> care = Optional.empty();
   private Routine routine = new Routine.Instructed();
   private Optional<RestRule> rule = Optional.empty();
   private boolean learn = true;
@@ -105,6 +109,23 @@ final class Setup {
     return this;
   }
 
+  Setup bracket() {
+    bracket = true;
+    return this;
+  }
+
+  Setup slopeEvery(Duration span) {
+    slopeEvery = Optional.of(span);
+    return this;
+  }
+
+  /** Care as it is usual: 20 min of soaking, dry after 5 min. */
+  Setup care() {
+    care =
+        Optional.of(new Care(Duration.ofMinutes(20), Duration.ofMinutes(5), Duration.ofDays(14)));
+    return this;
+  }
+
   Setup validFor(Duration span) {
     validFor = span;
     return this;
@@ -152,6 +173,8 @@ final class Setup {
             names,
             restandardize,
             every,
+            bracket,
+            slopeEvery,
             90,
             103,
             validFor,
@@ -159,6 +182,7 @@ final class Setup {
             Optional.empty(),
             2,
             0),
-        routine);
+        routine,
+        care);
   }
 }

@@ -68,6 +68,8 @@ final class Nitrate {
             List.copyOf(standards.keySet()),
             Optional.of("low"),
             new Calibrate.Every.Samples(1),
+            false,
+            Optional.empty(),
             90,
             103,
             Duration.ofHours(12),
@@ -75,7 +77,8 @@ final class Nitrate {
             Optional.empty(),
             2,
             0),
-        routine);
+        routine,
+        Optional.empty());
   }
 
   private static Standard standard(

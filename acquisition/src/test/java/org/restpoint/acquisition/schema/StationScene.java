@@ -102,6 +102,8 @@ final class StationScene {
                 List.of("low"),
                 Optional.empty(),
                 new Calibrate.Every.Never(),
+                false,
+                Optional.empty(),
                 90,
                 103,
                 Duration.ofHours(12),
@@ -109,7 +111,8 @@ final class StationScene {
                 Optional.empty(),
                 2,
                 0),
-            new Routine.Instructed());
+            new Routine.Instructed(),
+            Optional.empty());
     StandardSolution low =
         new StandardSolution(
             "low",

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.restpoint.acquisition.instruction.InstructionReader;
 
 /** Which instructions are taken in and what is said of the others. */
 @Timeout(120)
@@ -57,8 +58,8 @@ class DeskTest {
     assertRefused(
         answers.get(1),
         "instruction-unreadable",
-        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found"
-            + " mesure",
+        "do: expected an instruction (%s); found mesure"
+            .formatted(String.join(", ", InstructionReader.WORDS)),
         "Mend it and send it again.");
     assertRefused(
         answers.get(2),

@@ -74,6 +74,8 @@ final class Stations {
             List.of("low", "high"),
             Optional.empty(),
             new Calibrate.Every.Never(),
+            false,
+            Optional.empty(),
             90,
             103,
             Duration.ofHours(12),
@@ -81,7 +83,8 @@ final class Stations {
             Optional.empty(),
             2,
             0),
-        routine);
+        routine,
+        Optional.empty());
   }
 
   Station station() {

@@ -18,6 +18,8 @@ final class CalibrateReader {
           "standards",
           "restandardize",
           "every",
+          "bracket",
+          "slope-every",
           "slope",
           "valid-for",
           "low-end",
@@ -78,6 +80,12 @@ final class CalibrateReader {
     if (keys.has("every")) {
       keys.need("restandardize", "the standard that is read again, as every says how often");
     }
+    boolean bracket = keys.find("bracket").flatMap(Entry::flag).orElse(false);
+    if (bracket) {
+      keys.need("restandardize", "the standard whose readings bracket the samples");
+    }
+    Optional<Duration> slopeEvery =
+        keys.find("slope-every").flatMap(value -> slopeEvery(value, names));
     RangeText slope = keys.find("slope").flatMap(CalibrateReader::slope).orElse(USUAL_SLOPE);
     Duration validFor =
         keys.find("valid-for").flatMap(Allowed.WAIT::span).orElse(Duration.ofHours(24));
@@ -97,6 +105,8 @@ final class CalibrateReader {
                 names,
                 again,
                 every,
+                bracket,
+                slopeEvery,
                 slope.low(),
                 slope.high(),
                 validFor,
@@ -104,6 +114,14 @@ final class CalibrateReader {
                 range,
                 kelvin,
                 stock));
+  }
+
+  private static Optional<Duration> slopeEvery(Entry entry, List<String> names) {
+    if (names.size() == 1) {
+      entry.refuse("two standards or more, as one draws no line");
+      return Optional.empty();
+    }
+    return Allowed.WAIT.span(entry);
   }
 
   /** The standards a probe names, without telling anything. */

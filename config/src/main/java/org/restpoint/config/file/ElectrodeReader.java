@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.restpoint.config.station.Activity;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Interferent;
@@ -52,6 +53,7 @@ final class ElectrodeReader {
     Routine routine =
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
     RoutineReader.checkRoom(keys, settle, routine);
+    Optional<Care> care = keys.find("care").flatMap(value -> CareReader.read(value, routine));
     checkBases(keys, measurand, basis);
     SimulatedVisitsReader.check(keys, measurand);
     if (analyte.isEmpty() || temperature.isEmpty() || calibrate.isEmpty()) {
@@ -68,7 +70,8 @@ final class ElectrodeReader {
             interferents,
             settle,
             calibrate.get(),
-            routine));
+            routine,
+            care));
   }
 
   private Optional<String> basis(Section keys, Measurand measurand) {

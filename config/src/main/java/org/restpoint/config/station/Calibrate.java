@@ -10,6 +10,10 @@ import java.util.Optional;
  * @param standards names of the standards it may be given, at least one
  * @param restandardize the standard that is read again between samples, if any
  * @param every how often it is read again
+ * @param bracket whether results between two readings of that standard are worked out again with
+ *     the offset in between
+ * @param slopeEvery after how long without a fitted slope a full calibration is due; empty for
+ *     never
  * @param slopePercentLow lowest slope accepted, % of the ideal slope
  * @param slopePercentHigh highest slope accepted, % of the ideal slope
  * @param validFor how long a calibration may be used without a flag
@@ -24,6 +28,8 @@ public record Calibrate(
     List<String> standards,
     Optional<String> restandardize,
     Every every,
+    boolean bracket,
+    Optional<Duration> slopeEvery,
     double slopePercentLow,
     double slopePercentHigh,
     Duration validFor,

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param settle when its potential is at rest
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
+ * @param care how it is looked after, where somebody tells what is done with it
  */
 public record Electrode(
     String analyte,
@@ -29,7 +30,8 @@ public record Electrode(
     List<Interferent> interferents,
     Settle settle,
     Calibrate calibrate,
-    Routine routine) {
+    Routine routine,
+    Optional<Care> care) {
 
   /** Copies the interferents. */
   public Electrode {

@@ -131,6 +131,7 @@ class SchemaTest {
           /$defs/interferent/oneOf/1/properties                            | at-most
           /$defs/broker/oneOf/2/properties                                 | remote
           /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
+          /$defs/care/oneOf/1/properties                                   | care
           /$defs/routine/oneOf/2/properties/at-rest/properties             | at-rest
           """)
   void theSchemaHasTheReadersKeys(String pointer, String reader) {
@@ -163,6 +164,7 @@ class SchemaTest {
       case "probe" -> TemperatureReader.PROBE_KEYS;
       case "settle" -> SettleReader.KEYS;
       case "rule-of-rest" -> SettleRuleReader.KEYS;
+      case "care" -> CareReader.KEYS;
       case "calibrate" -> CalibrateReader.KEYS;
       case "low-end" -> LowEndReader.FIXED_KEYS;
       case "isopotential" -> CompensationReader.ISOPOTENTIAL_KEYS;

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.HttpAddress;
@@ -85,6 +86,8 @@ class StationFileTest {
                     List.of("low", "mid", "high"),
                     Optional.of("mid"),
                     new Calibrate.Every.Samples(1),
+                    false,
+                    Optional.empty(),
                     90,
                     103,
                     Duration.ofHours(12),
@@ -92,7 +95,25 @@ class StationFileTest {
                     Optional.empty(),
                     2,
                     0),
-                new Routine.Instructed()));
+                new Routine.Instructed(),
+                Optional.empty()));
+  }
+
+  @Test
+  void careAndRenewalAreRead() {
+    Electrode electrode =
+        electrode(
+            fixture.understood(
+                Fixture.changed(
+                    "bench.yaml",
+                    "every: sample, slope: 90..103 %, valid-for: 12 h }",
+                    "bracket: true, slope-every: 7 d }\n    care: { soak: 30 min }")),
+            "no3-a");
+
+    assertThat(electrode.care())
+        .contains(new Care(Duration.ofMinutes(30), Duration.ofMinutes(5), Duration.ofDays(14)));
+    assertThat(electrode.calibrate().bracket()).isTrue();
+    assertThat(electrode.calibrate().slopeEvery()).contains(Duration.ofDays(7));
   }
 
   @Test
@@ -149,6 +170,8 @@ class StationFileTest {
                 List.of("low"),
                 Optional.empty(),
                 new Calibrate.Every.Never(),
+                false,
+                Optional.empty(),
                 85,
                 105,
                 Duration.ofHours(24),
