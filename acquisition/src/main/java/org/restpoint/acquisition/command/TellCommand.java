@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
     name = "tell",
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
-      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER],",
+      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER] [private=true],",
       "verify standard=NAME, rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode], cancel."
     })
 final class TellCommand implements Callable<Integer> {
@@ -108,6 +108,8 @@ final class TellCommand implements Callable<Integer> {
         (key, value) -> {
           if (WHOLE.contains(key) && value.matches("\\d{1,9}")) {
             node.put(key, Integer.parseInt(value));
+          } else if (key.equals("private") && value.matches("true|false")) {
+            node.put(key, value.equals("true"));
           } else {
             node.put(key, value);
           }

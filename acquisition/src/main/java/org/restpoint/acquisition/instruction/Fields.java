@@ -113,6 +113,16 @@ final class Fields {
     return value.map(JsonNode::intValue);
   }
 
+  /** Whether a field says true; one that is not there says false. */
+  boolean flag(String field) {
+    Optional<JsonNode> value = find(field);
+    if (value.isPresent() && !value.get().isBoolean()) {
+      throw new InstructionException(
+          "%s: expected true or false; found %s".formatted(field, shown(value.get().toString())));
+    }
+    return value.isPresent() && value.get().booleanValue();
+  }
+
   /** ISO 8601 in UTC, or seconds from the zero of a recording. */
   Optional<Instant> time() {
     return find("time").map(Fields::time);

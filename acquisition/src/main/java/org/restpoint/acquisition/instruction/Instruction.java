@@ -36,8 +36,9 @@ public record Instruction(Optional<String> id, Task task) {
    * Read a sample.
    *
    * @param sample the sample's record, where one was given
+   * @param confidential whether nobody but the caller hears of it, and nothing of it is kept
    */
-  public record Measure(Optional<ObjectNode> sample) implements Task {
+  public record Measure(Optional<ObjectNode> sample, boolean confidential) implements Task {
     @Override
     public String word() {
       return "measure";

@@ -149,6 +149,14 @@ final class Attempt {
     return instruction;
   }
 
+  /** Whether nobody but the caller hears of it, and nothing of it is kept. */
+  boolean isConfidential() {
+    return instruction
+        .map(Instruction::task)
+        .filter(task -> task instanceof Instruction.Measure measure && measure.confidential())
+        .isPresent();
+  }
+
   /** The steps before it that were skipped, as flags. */
   List<String> skipped() {
     return skipped;

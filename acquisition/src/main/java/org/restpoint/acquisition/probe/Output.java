@@ -11,4 +11,9 @@ public interface Output {
 
   /** A caller is answered. */
   void answer(Answer answer);
+
+  /** A caller is answered with what nobody else may hear and nothing may keep. */
+  default void confide(Answer answer) {
+    answer(answer);
+  }
 }

@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.probe;
 
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,9 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
  * @param response what was learnt of the electrode's response; absent where nothing is learnt
+ * @param withholding whether the electrode stands in a private sample
  */
+@JsonIgnoreProperties(ignoreUnknown = true)
 public record ProbeMemory(
     long lastIdMillis,
     int lastIdCount,
@@ -48,7 +51,8 @@ public record ProbeMemory(
     boolean away,
     Optional<InStream> stream,
     Optional<String> underway,
-    Optional<ResponseHistory> response) {
+    Optional<ResponseHistory> response,
+    boolean withholding) {
 
   public ProbeMemory {
     round = List.copyOf(round);
@@ -74,7 +78,8 @@ public record ProbeMemory(
         false,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   /**

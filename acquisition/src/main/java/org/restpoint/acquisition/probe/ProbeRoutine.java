@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Event;
-import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Doorman.Admission;
 import org.restpoint.config.station.Routine;
@@ -28,6 +27,7 @@ public final class ProbeRoutine {
   private final NextStep nextStep;
   private final Response response;
   private final DayBook day;
+  private final Replies replies;
   private final Stream stream;
   private final TimeKeeper timeKeeper;
   private final Optional<String> interrupted;
@@ -55,6 +55,7 @@ public final class ProbeRoutine {
             memory.response().filter(learnt -> calibrations.otherAnalyte().isEmpty()));
     this.stream = Stream.of(settings, memory.stream(), response);
     this.day = new DayBook(settings, memory);
+    this.replies = new Replies(voice, reckoning, memory.withholding());
     this.timeKeeper = new TimeKeeper(memory);
     this.away = memory.away() && isInStream();
     this.interrupted = memory.underway();
@@ -99,7 +100,13 @@ public final class ProbeRoutine {
         away,
         Optional.of(stream.memory().from(unfinished)),
         underway.map(instruction -> instruction.task().word()),
-        response.history());
+        response.history(),
+        replies.withholding());
+  }
+
+  /** Whether nothing that it reads may be kept or published: it stands in a private sample. */
+  public boolean withholds() {
+    return replies.withholding();
   }
 
   /** Takes a reading. */
@@ -114,7 +121,9 @@ public final class ProbeRoutine {
     }
     Attempt current = attempt.get();
     Settling.Stage stage = current.accept(now, millivolts, temperature);
-    current.progress(settings.station(), settings.probe(), now).ifPresent(voice::event);
+    if (!current.isConfidential()) {
+      current.progress(settings.station(), settings.probe(), now).ifPresent(voice::event);
+    }
     if (stage == Settling.Stage.AT_REST) {
       finish(now, current);
     }
@@ -211,10 +220,10 @@ public final class ProbeRoutine {
     Instant time = pass(given);
     Admission admission = doorman.admit(time, instruction, attempt, day.isSoaking());
     if (admission instanceof Admission.Refused refused) {
-      refuse(time, instruction, refused.reason());
+      replies.refused(time, instruction, refused.reason());
       return;
     }
-    voice.accepted(time, instruction);
+    replies.accepted(time, instruction);
     if (admission instanceof Admission.Read read) {
       begin(time, instruction, read.purpose());
     } else {
@@ -285,25 +294,14 @@ public final class ProbeRoutine {
     day.cancelSoak(time);
   }
 
-  private void refuse(Instant time, Instruction instruction, Reason reason) {
-    Optional<Event> outcome = Optional.empty();
-    if (instruction.task() instanceof Instruction.Measure measure) {
-      Result result = reckoning.refused(time, measure.sample(), reason);
-      voice.event(result);
-      outcome = Optional.of(result);
-    } else {
-      voice.notice(time, reason);
-    }
-    voice.refused(time, instruction, reason, outcome);
-  }
-
   private void finish(Instant time, Attempt ended) {
     attempt = Optional.empty();
     Event event = reckoning.ended(time, ended);
-    voice.event(event);
-    response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
+    if (!ended.isConfidential()) {
+      response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
+    }
+    replies.ended(time, ended, event);
     if (ended.instruction().isPresent()) {
-      voice.done(time, ended.instruction().get(), Optional.of(event));
       tellState(time);
     }
   }

@@ -78,21 +78,40 @@ final class Voice {
     answer(time, instruction, Verdict.REFUSED, List.of(reason), outcome);
   }
 
+  /** To the caller alone. */
+  void confideDone(Instant time, Instruction instruction, Event outcome) {
+    output.confide(written(time, instruction, Verdict.DONE, List.of(), Optional.of(outcome)));
+  }
+
+  /** To the caller alone. */
+  void confideRefused(Instant time, Instruction instruction, Reason reason, Event outcome) {
+    output.confide(
+        written(time, instruction, Verdict.REFUSED, List.of(reason), Optional.of(outcome)));
+  }
+
   private void answer(
       Instant time,
       Instruction instruction,
       Verdict verdict,
       List<Reason> reasons,
       Optional<Event> outcome) {
-    output.answer(
-        new Answer(
-            instruction.id(),
-            settings.station(),
-            settings.probe(),
-            time,
-            instruction.task().word(),
-            verdict,
-            reasons,
-            outcome));
+    output.answer(written(time, instruction, verdict, reasons, outcome));
+  }
+
+  private Answer written(
+      Instant time,
+      Instruction instruction,
+      Verdict verdict,
+      List<Reason> reasons,
+      Optional<Event> outcome) {
+    return new Answer(
+        instruction.id(),
+        settings.station(),
+        settings.probe(),
+        time,
+        instruction.task().word(),
+        verdict,
+        reasons,
+        outcome);
   }
 }

@@ -162,6 +162,14 @@ public final class Replay implements Output {
     }
   }
 
+  /** A private sample has no readings in a recording, and nothing of it is told here. */
+  @Override
+  public void confide(Answer answer) {
+    complaints.accept(
+        "%s %s: a private sample was read; nothing of it is kept"
+            .formatted(answer.time(), answer.probe()));
+  }
+
   /** One input may make things due at several probes: they are told in the order of their times. */
   private void flush() {
     if (pending.size() > 1) {

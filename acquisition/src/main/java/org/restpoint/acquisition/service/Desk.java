@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.instruction.InstructionException;
 import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.acquisition.probe.Words;
@@ -85,7 +86,9 @@ final class Desk {
       }
       return;
     }
-    outgoing.keep(new StoredInstruction(id, message.probe(), now, stored(now, message, id)));
+    outgoing.keep(
+        new StoredInstruction(
+            id, message.probe(), now, stored(now, message, id, addressed.instruction())));
     routine.instruct(now, message.probe(), addressed.instruction());
   }
 
@@ -119,9 +122,12 @@ final class Desk {
   }
 
   /** The instruction as a replay takes it: with its time and its probe. */
-  private static String stored(Instant now, Input.Message message, String id) {
+  private static String stored(
+      Instant now, Input.Message message, String id, Instruction instruction) {
     try {
-      ObjectNode node = (ObjectNode) EventJson.mapper().readTree(message.text());
+      ObjectNode node =
+          Confidence.storable(
+              instruction, (ObjectNode) EventJson.mapper().readTree(message.text()));
       ObjectNode kept = EventJson.mapper().createObjectNode();
       kept.put("time", now.toString());
       kept.put("probe", message.probe());

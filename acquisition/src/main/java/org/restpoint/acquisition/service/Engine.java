@@ -202,11 +202,15 @@ public final class Engine implements AutoCloseable {
   private void read(String probe, Reading reading) {
     Instant time = times.ofReading(reading.time());
     Reading kept = new Reading(time, reading.millivolts(), reading.celsius());
-    outgoing.keep(probe, kept);
+    routine.elapse(time);
+    if (!routine.withholds(probe)) {
+      outgoing.keep(probe, kept);
+    }
     routine.reading(probe, kept);
   }
 
-  private void tell(String probe, LinkTrouble trouble) {
+  private void tell(String probe, LinkTrouble told) {
+    LinkTrouble trouble = routine.withholds(probe) ? Confidence.unquoted(told) : told;
     if (trouble.remedy().isEmpty()) {
       LOG.info("{}: {}", probe, trouble.text());
     } else {

@@ -110,6 +110,12 @@ final class Outgoing implements Output {
         new OutgoingMessage(topics.answer(answer.probe()), false, EventJson.write(answer)));
   }
 
+  /** At once and past the journal: whoever is not there to hear it asks again. */
+  @Override
+  public void confide(Answer answer) {
+    listener.passing(topics.answer(answer.probe()), EventJson.write(answer));
+  }
+
   /** Whether something waits that people wait for. */
   boolean isUrgent() {
     return !messages.isEmpty() || !instructions.isEmpty() || !afterwards.isEmpty();

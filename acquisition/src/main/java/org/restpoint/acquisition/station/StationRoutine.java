@@ -68,7 +68,7 @@ public final class StationRoutine {
       return false;
     }
     elapse(reading.time());
-    if (allRaw || known.publishRaw()) {
+    if ((allRaw || known.publishRaw()) && !withholds(probe)) {
       output.event(
           new RawReading(
               station.name(), probe, reading.time(), reading.millivolts(), reading.celsius()));
@@ -83,6 +83,12 @@ public final class StationRoutine {
           temperatures.of(electrode.get().temperature(), reading));
     }
     return true;
+  }
+
+  /** Whether nothing that a probe reads may be kept or published: it stands in a private sample. */
+  public boolean withholds(String probe) {
+    ProbeRoutine routine = routines.get(probe);
+    return routine != null && routine.withholds();
   }
 
   /** Carries out an instruction; one for a probe that is no electrode is refused. */

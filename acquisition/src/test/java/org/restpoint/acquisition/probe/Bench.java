@@ -28,6 +28,7 @@ final class Bench implements Output {
   private final Electrode electrode;
   private final ProbeRoutine routine;
   private final List<Object> said = new ArrayList<>();
+  private final List<Answer> confided = new ArrayList<>();
   private final KeptResults kept = new KeptResults();
   private Instant now;
 
@@ -90,6 +91,20 @@ final class Bench implements Output {
   @Override
   public void answer(Answer answer) {
     said.add(answer);
+  }
+
+  @Override
+  public void confide(Answer answer) {
+    confided.add(answer);
+  }
+
+  /** What only its caller heard. */
+  List<Answer> confided() {
+    return List.copyOf(confided);
+  }
+
+  boolean withholds() {
+    return routine.withholds();
   }
 
   Bench tell(String json) {

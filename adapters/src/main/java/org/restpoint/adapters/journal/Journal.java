@@ -117,6 +117,19 @@ public final class Journal implements Outbox, AutoCloseable {
     return withWriter(open -> JournalQueries.entry(open.connection(), id));
   }
 
+  /**
+   * Takes rows out for good: no byte of them is left in the journal's files, which shrink. Writes
+   * the whole file anew, so it takes as long as that.
+   */
+  public Forgetting.Forgotten forget(Forgetting what) {
+    return withWriter(
+        open -> {
+          Forgetting.Forgotten forgotten = open.forget(what);
+          waiting.set(open.waiting());
+          return forgotten;
+        });
+  }
+
   /** Something noted about the station under a key, if it was. */
   public Optional<String> fact(String key) {
     return withWriter(open -> JournalQueries.fact(open.connection(), key));

@@ -68,6 +68,12 @@ final class JournalWriter implements AutoCloseable {
         });
   }
 
+  /** Takes rows out for good. The file is written anew, which no statement may be in the way of. */
+  Forgetting.Forgotten forget(Forgetting what) throws SQLException {
+    prepareAnew();
+    return JournalEraser.erase(connection, what);
+  }
+
   List<OutboxMessage> unsent(long after, int limit) throws SQLException {
     boolean answered = false;
     try {
