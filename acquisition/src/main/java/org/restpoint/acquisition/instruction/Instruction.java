@@ -35,12 +35,24 @@ public record Instruction(Optional<String> id, Task task) {
   /**
    * Read a sample.
    *
-   * @param sample the sample's record, where one was given
+   * @param sample what is told of the sample, its number at least, where anything is
    */
   public record Measure(Optional<ObjectNode> sample) implements Task {
     @Override
     public String word() {
       return "measure";
+    }
+  }
+
+  /**
+   * Keep or correct the record of a sample.
+   *
+   * @param told its number and the fields to be kept; one that is an empty text is removed
+   */
+  public record KeepSample(ObjectNode told) implements Task {
+    @Override
+    public String word() {
+      return "sample";
     }
   }
 

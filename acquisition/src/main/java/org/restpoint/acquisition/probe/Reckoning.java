@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
+import org.restpoint.acquisition.sample.Merged;
+import org.restpoint.acquisition.sample.SampleLabel;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.StandardPoint;
 import org.restpoint.stability.rest.RestingPotential;
@@ -20,15 +23,23 @@ final class Reckoning {
   private final Matrix matrix;
   private final ResultMaker results;
   private final Doorman doorman;
+  private final Archive archive;
+  private final String analyte;
   private int samplesSinceStandard;
 
   Reckoning(
-      ProbeSettings settings, CalibrationBook calibrations, Doorman doorman, ProbeMemory memory) {
+      ProbeSettings settings,
+      CalibrationBook calibrations,
+      Doorman doorman,
+      ProbeMemory memory,
+      Archive archive) {
     this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
     this.calibrations = calibrations;
     this.matrix = settings.matrix();
     this.results = new ResultMaker(settings);
     this.doorman = doorman;
+    this.archive = archive;
+    this.analyte = settings.analyte().name();
     this.samplesSinceStandard = memory.samplesSinceStandard();
   }
 
@@ -48,7 +59,7 @@ final class Reckoning {
 
   /** A reading that was not even begun. */
   Result refused(Instant time, Optional<ObjectNode> sample, Reason why) {
-    return results.refused(ids.next(time), time, sample, why);
+    return labelled(results.refused(ids.next(time), time, sample, why));
   }
 
   /** What comes of an attempt that has ended. */
@@ -60,7 +71,22 @@ final class Reckoning {
           ? standard(id, time, attempt, of.standard())
           : calibrations.failed(id, time, of.standard(), results.whyUnsettled(attempt));
     }
-    return atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt);
+    return labelled(atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt));
+  }
+
+  /** With the record of its sample as it is known now, which may be more than at the beginning. */
+  private Result labelled(Result result) {
+    return result
+        .sample()
+        .map(given -> SampleLabel.on(result, known(given), Optional.of(analyte)))
+        .orElse(result);
+  }
+
+  private ObjectNode known(ObjectNode given) {
+    return archive
+        .record(given.path("number").asText(""))
+        .map(SampleRecord::sample)
+        .orElseGet(() -> Merged.of(Optional.empty(), given).sample());
   }
 
   private Event standard(String id, Instant time, Attempt attempt, Standard standard) {
@@ -99,7 +125,7 @@ final class Reckoning {
         "Bring it to a temperature that its table has, usually 25 °C.");
   }
 
-  private Event sample(String id, Instant time, Attempt attempt) {
+  private Result sample(String id, Instant time, Attempt attempt) {
     List<String> flags =
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
     if (attempt.purpose() instanceof Purpose.OfSample) {
