@@ -74,6 +74,11 @@ public enum SampleField {
     return Arrays.stream(values()).map(SampleField::key).toList();
   }
 
+  /** Whether the field of this name holds a number. */
+  public static boolean isNumber(String key) {
+    return of(key).filter(field -> field.form instanceof Form.Range).isPresent();
+  }
+
   static Optional<SampleField> of(String key) {
     return Arrays.stream(values()).filter(field -> field.key.equals(key)).findFirst();
   }
