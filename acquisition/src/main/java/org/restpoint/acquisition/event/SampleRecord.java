@@ -44,5 +44,12 @@ public record SampleRecord(
    * @param before what it held; absent where it was not known
    * @param after what it holds; absent where it was removed
    */
-  public record Change(String field, Optional<JsonNode> before, Optional<JsonNode> after) {}
+  public record Change(String field, Optional<JsonNode> before, Optional<JsonNode> after) {
+
+    /** Read from JSON, what is absent comes as a null of JSON. */
+    public Change {
+      before = before.filter(value -> !value.isNull());
+      after = after.filter(value -> !value.isNull());
+    }
+  }
 }
