@@ -93,9 +93,7 @@ final class SamplesCommand implements Callable<Integer> {
           .println(
               "restpoint: line %d was refused: %s. %s"
                   .formatted(
-                      row.line(),
-                      reason.path("text").asText(),
-                      reason.path("remedy").asText()));
+                      row.line(), reason.path("text").asText(), reason.path("remedy").asText()));
     }
     return false;
   }

@@ -145,7 +145,9 @@ public final class SampleList {
         throw new SampleException(List.of("expected a list of at most 4 MiB"));
       }
       String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
               .toString();
       return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
     } catch (NoSuchFileException e) {
@@ -160,8 +162,7 @@ public final class SampleList {
 
   /** The one of comma, semicolon and tab that the first line has most of. */
   private static char separator(String text) {
-    String header =
-        text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
     char most = ',';
     for (char candidate : new char[] {';', '\t'}) {
       if (count(header, candidate) > count(header, most)) {

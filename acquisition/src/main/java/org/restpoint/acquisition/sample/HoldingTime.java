@@ -25,8 +25,8 @@ import java.util.Optional;
  * 1000-4: the 6 °C, the 28 days of ammonia, chloride and fluoride, the 15 minutes of pH. Seen in a
  * laboratory's table of holding times (with the 4 °C of older editions): the 48 hours of nitrate
  * and nitrite. From memory: bromide and sulfate, the metals, that what is to be cooled must be so
- * within 15 minutes. The table asks for acid (pH &lt; 2) in samples for ammonia and metals;
- * records do not say whether it was added, and without it they keep for less long.
+ * within 15 minutes. The table asks for acid (pH &lt; 2) in samples for ammonia and metals; records
+ * do not say whether it was added, and without it they keep for less long.
  *
  * @param limit how long it may be kept
  * @param cool whether it must be cooled

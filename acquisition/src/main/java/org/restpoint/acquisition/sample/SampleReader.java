@@ -12,9 +12,10 @@ import org.restpoint.config.file.Spelling;
 
 /**
  * Reads what is told of a sample: its number and any of the other fields. A field that is given as
- * an empty text is to be removed from the record. Refuses, with a {@link SampleException} that tells
- * all mistakes at once, a field that records do not have, a value that a field does not take, a
- * missing number, depths in the wrong order, and half a position: one is told and removed as a whole.
+ * an empty text is to be removed from the record. Refuses, with a {@link SampleException} that
+ * tells all mistakes at once, a field that records do not have, a value that a field does not take,
+ * a missing number, depths in the wrong order, and half a position: one is told and removed as a
+ * whole.
  */
 public final class SampleReader {
 

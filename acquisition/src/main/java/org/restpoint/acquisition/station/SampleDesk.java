@@ -85,8 +85,7 @@ final class SampleDesk {
       int revision = before.map(SampleRecord::revision).orElse(0) + 1;
       String id = SampleRecord.idOf(number);
       output.event(
-          new SampleRecord(
-              id, revision, station, probe, time, merged.sample(), merged.changed()));
+          new SampleRecord(id, revision, station, probe, time, merged.sample(), merged.changed()));
       Revision revisions = new Revision(archive, output);
       for (Result result : archive.resultsOf(number)) {
         Optional<String> analyte = Optional.ofNullable(analytes.get(result.probe()));

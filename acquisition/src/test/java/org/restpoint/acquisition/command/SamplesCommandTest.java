@@ -61,13 +61,22 @@ class SamplesCommandTest {
   void everyRowIsKeptAndOnceMoreChangesNothing() {
     try (Service service = service()) {
       Said first = run("samples", station, "no3-a", list);
-      assertThat(first.err()).isEqualTo("restpoint: 2 of the 2 samples of %s are kept\n".formatted(list));
+      assertThat(first.err())
+          .isEqualTo("restpoint: 2 of the 2 samples of %s are kept\n".formatted(list));
       assertThat(first.exitStatus()).isZero();
       assertThat(first.out().lines()).hasSize(2).first().asString().contains("\"grower\":\"Ada\"");
       assertThat(run("samples", station, "no3-a", list)).isEqualTo(first);
 
       Said told =
-          run("tell", station, "no3-a", "sample", "number=S-1", "grower=Bea", "cooled=no", "--wait");
+          run(
+              "tell",
+              station,
+              "no3-a",
+              "sample",
+              "number=S-1",
+              "grower=Bea",
+              "cooled=no",
+              "--wait");
       assertThat(told.err()).isEmpty();
       assertThat(told.out().lines()).hasSize(2).last().asString().contains("\"revision\":2");
       Said table = run("tell", station, "no3-a", "sample", "number=S-2", "depthTopCentimetres=31");

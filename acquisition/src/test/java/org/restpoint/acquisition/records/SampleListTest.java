@@ -115,8 +115,7 @@ class SampleListTest {
   @Test
   void aFileThatIsNoTextIsRefused() {
     assertThat(problems(file("number\nSjö-1\n", StandardCharsets.ISO_8859_1)))
-        .containsExactly(
-            "it is not text in UTF-8; let the spreadsheet save it as CSV UTF-8");
+        .containsExactly("it is not text in UTF-8; let the spreadsheet save it as CSV UTF-8");
     assertThat(problems(folder.resolve("none.csv"))).containsExactly("it is not there");
   }
 }

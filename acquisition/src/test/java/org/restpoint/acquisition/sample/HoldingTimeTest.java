@@ -37,8 +37,7 @@ class HoldingTimeTest {
     Sample water = sample("kind", "tile water");
     assertThat(HoldingTime.of(ion).orElseThrow().cool()).isEqualTo(cooled);
     assertThat(HoldingTime.flags(ion, water, limit)).isEmpty();
-    assertThat(HoldingTime.flags(ion, water, limit.plusMillis(1)))
-        .containsExactly("held-too-long");
+    assertThat(HoldingTime.flags(ion, water, limit.plusMillis(1))).containsExactly("held-too-long");
   }
 
   @Test

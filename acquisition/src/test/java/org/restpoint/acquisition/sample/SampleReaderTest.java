@@ -139,7 +139,8 @@ class SampleReaderTest {
         .isEqualTo(
             "[{\"field\":\"farm\",\"before\":\"B\"},{\"field\":\"field\",\"after\":\"C\"},"
                 + "{\"field\":\"notes\",\"before\":\"n\",\"after\":\"m\"}]");
-    assertThat(merged.because()).isEqualTo("the record of sample S-1 was corrected: farm, field, notes");
+    assertThat(merged.because())
+        .isEqualTo("the record of sample S-1 was corrected: farm, field, notes");
     assertThat(Merged.of(Optional.of(kept), pairs("number=S-1", "grower=A", "tract=")).changed())
         .isEmpty();
   }

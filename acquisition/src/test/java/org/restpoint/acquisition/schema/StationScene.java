@@ -58,8 +58,7 @@ final class StationScene {
             said.add(answer);
           }
         };
-    StationRoutine routine =
-        new StationRoutine(station(), Map.of(), output, kept, true);
+    StationRoutine routine = new StationRoutine(station(), Map.of(), output, kept, true);
     Instant now = Session.START;
     routine.begin(now);
     routine.instruct(

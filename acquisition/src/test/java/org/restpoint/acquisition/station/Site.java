@@ -56,8 +56,7 @@ final class Site implements Output {
 
   /** The same station after a restart, with what one of its probes remembers. */
   Site restarted(String probe) {
-    return new Site(
-        stations, Map.of(probe, routine.memory(probe).orElseThrow()), kept, false, now);
+    return new Site(stations, Map.of(probe, routine.memory(probe).orElseThrow()), kept, false, now);
   }
 
   @Override

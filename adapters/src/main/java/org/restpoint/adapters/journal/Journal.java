@@ -17,8 +17,8 @@ import org.restpoint.adapters.outbox.OutboxMessage;
 
 /**
  * A station's journal: what {@link #commit} was given is on disk when it returns, all of a batch or
- * nothing, and there after a kill or a power cut. It keeps text and does not look inside, but for the
- * number of the sample that a result is of.
+ * nothing, and there after a kill or a power cut. It keeps text and does not look inside, but for
+ * the number of the sample that a result is of.
  *
  * <p>One service writes a journal at a time; others read it with a {@link JournalReader} meanwhile.
  * Safe to use from several threads. Every method throws a {@link JournalException} in a person's
