@@ -1,31 +1,16 @@
 package org.restpoint.acquisition.command;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
-import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.InstructionException;
 import org.restpoint.acquisition.instruction.InstructionReader;
-import org.restpoint.acquisition.service.BrokerAddresses;
-import org.restpoint.acquisition.service.PrivateFolder;
-import org.restpoint.acquisition.service.Service;
-import org.restpoint.acquisition.service.Topics;
-import org.restpoint.adapters.journal.JournalException;
-import org.restpoint.adapters.journal.JournalReader;
-import org.restpoint.adapters.journal.JournalSettings;
-import org.restpoint.adapters.mqtt.BrokerAddress;
-import org.restpoint.adapters.mqtt.BrokerException;
-import org.restpoint.adapters.mqtt.Caller;
-import org.restpoint.config.station.Broker;
+import org.restpoint.acquisition.sample.SampleException;
 import org.restpoint.config.station.Station;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,15 +24,10 @@ import picocli.CommandLine.Spec;
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
       "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER] [private=true],",
-      "verify standard=NAME, rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode], cancel."
+      "verify standard=NAME, sample number=NUMBER [grower=NAME kind=soil ...],",
+      "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode], cancel."
     })
 final class TellCommand implements Callable<Integer> {
-
-  /** Fields that are whole numbers; all others are text. */
-  private static final Set<String> WHOLE = Set.of("minutes", "days");
-
-  /** A service that is there answers within milliseconds. */
-  private static final Duration FIRST_ANSWER = Duration.ofSeconds(10);
 
   @Mixin private StationArgument station = new StationArgument();
 
@@ -73,85 +53,25 @@ final class TellCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    Station read = station.read();
-    if (!read.probes().containsKey(probe)) {
-      throw new CommandException(
-          ExitStatus.USAGE,
-          "%s is not a probe of station %s: %s"
-              .formatted(probe, read.name(), String.join(", ", read.probes().keySet())));
-    }
-    String id = UUID.randomUUID().toString();
-    String message = message(id);
-    Topics topics = new Topics(read.name());
-    BrokerAddress address = broker(read);
-    InstantSource clock = InstantSource.system();
-    try (Caller caller = new Caller(address, "restpoint-tell-" + id, clock, System::nanoTime)) {
-      caller.open(topics.answer(probe));
-      caller.send(topics.instruction(probe), message);
-      return hear(caller, id, read.name());
-    } catch (BrokerException e) {
-      throw new CommandException(
-          ExitStatus.NOT_STARTED,
-          read.broker() instanceof Broker.Embedded
-              ? "station %s is not running: nobody answers at %s, where its broker was last; start it with: restpoint run %s"
-                  .formatted(read.name(), address.url(), station.file())
-              : String.valueOf(e.getMessage()));
+    Station read = Correspondence.withProbe(station, probe);
+    ObjectNode message = message();
+    try (Correspondence open = Correspondence.open(read, station, probe)) {
+      return hear(open, message);
     }
   }
 
-  private String message(String id) {
-    ObjectNode node = EventJson.mapper().createObjectNode();
-    node.put("id", id);
-    node.put("time", InstantSource.system().instant().toString());
-    node.put("do", instruction);
-    fields.forEach(
-        (key, value) -> {
-          if (WHOLE.contains(key) && value.matches("\\d{1,9}")) {
-            node.put(key, Integer.parseInt(value));
-          } else if (key.equals("private") && value.matches("true|false")) {
-            node.put(key, value.equals("true"));
-          } else {
-            node.put(key, value);
-          }
-        });
-    String message = EventJson.write(node);
+  private ObjectNode message() {
     try {
-      InstructionReader.read(message);
-    } catch (InstructionException e) {
+      ObjectNode message = TellFields.put(Correspondence.instruction(instruction), fields);
+      InstructionReader.read(EventJson.write(message));
+      return message;
+    } catch (InstructionException | SampleException e) {
       throw new CommandException(ExitStatus.USAGE, String.valueOf(e.getMessage()));
     }
-    return message;
   }
 
-  private BrokerAddress broker(Station read) {
-    Optional<String> noted = Optional.empty();
-    try (JournalReader journal =
-        new JournalReader(new JournalSettings(read.journal(), PrivateFolder.path()))) {
-      journal.start();
-      noted = journal.fact(Service.BROKER_FACT);
-    } catch (JournalException e) {
-      if (e.kind() != JournalException.Kind.ABSENT) {
-        throw e;
-      }
-    }
-    return BrokerAddresses.found(read.broker(), noted)
-        .orElseThrow(
-            () ->
-                new CommandException(
-                    ExitStatus.NOT_STARTED,
-                    "station %s has not been run yet; start it with: restpoint run %s"
-                        .formatted(read.name(), station.file())));
-  }
-
-  private int hear(Caller caller, String id, String name) throws InterruptedException {
-    JsonNode first =
-        answer(caller, id, FIRST_ANSWER)
-            .orElseThrow(
-                () ->
-                    new CommandException(
-                        ExitStatus.NOT_STARTED,
-                        "station %s did not answer within %d s; look whether it is running: restpoint run %s"
-                            .formatted(name, FIRST_ANSWER.toSeconds(), station.file())));
+  private int hear(Correspondence open, ObjectNode message) throws InterruptedException {
+    JsonNode first = open.ask(message);
     print(first);
     if (verdict(first).equals("refused")) {
       explain("was refused", first.path("reasons"));
@@ -161,7 +81,7 @@ final class TellCommand implements Callable<Integer> {
       return ExitStatus.DONE;
     }
     JsonNode last =
-        answer(caller, id, Duration.ofSeconds(withinSeconds))
+        open.answer(message, Duration.ofSeconds(withinSeconds))
             .orElseThrow(
                 () ->
                     new CommandException(
@@ -209,25 +129,5 @@ final class TellCommand implements Callable<Integer> {
   private void print(JsonNode answer) {
     spec.commandLine().getOut().println(EventJson.write(answer));
     spec.commandLine().getOut().flush();
-  }
-
-  /** The next answer with this id; the answers to others are passed over. */
-  private static Optional<JsonNode> answer(Caller caller, String id, Duration limit)
-      throws InterruptedException {
-    long deadline = System.nanoTime() + limit.toNanos();
-    while (true) {
-      Optional<String> heard = caller.next(Duration.ofNanos(deadline - System.nanoTime()));
-      if (heard.isEmpty()) {
-        return Optional.empty();
-      }
-      try {
-        JsonNode answer = EventJson.mapper().readTree(heard.get());
-        if (answer.path("id").asText().equals(id)) {
-          return Optional.of(answer);
-        }
-      } catch (JsonProcessingException e) {
-        // Somebody else wrote on the topic; an answer of the service is JSON.
-      }
-    }
   }
 }

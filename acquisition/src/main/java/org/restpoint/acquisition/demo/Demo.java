@@ -51,7 +51,8 @@ public record Demo(Path folder, int port, double speed, Instant start) {
    * @throws org.restpoint.acquisition.service.ServiceException when the service cannot start
    */
   public boolean play(String program, PrintWriter out) throws InterruptedException {
-    return play(program, out, (technician, account) -> new Story(technician, account).play());
+    return play(
+        program, out, (technician, account) -> new Story(technician, account, start).play());
   }
 
   boolean play(String program, PrintWriter out, Play play) throws InterruptedException {

@@ -1,6 +1,9 @@
 package org.restpoint.acquisition.demo;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.restpoint.acquisition.event.Calibration.Verdict;
@@ -28,13 +31,19 @@ final class Story {
   private static final Solution EXTRACT = new Solution("soil extract", 24.6, 22.4);
   private static final Solution TILE = new Solution("tile-drain water", 12.7, 20.0);
 
+  /** From the outlet to the bench: within the 48 h for which a nitrate sample keeps, cooled. */
+  private static final Duration CARRIED = Duration.ofHours(3);
+
   private final Technician technician;
   private final Account account;
+  private final Instant start;
   private final List<Finding> findings = new ArrayList<>();
 
-  Story(Technician technician, Account account) {
+  /** A story that begins at {@code start}. */
+  Story(Technician technician, Account account, Instant start) {
     this.technician = technician;
     this.account = account;
+    this.start = start;
   }
 
   /** Plays it; gives everything that was measured, in its order. */
@@ -125,19 +134,23 @@ final class Story {
     return EventJson.mapper()
         .createObjectNode()
         .put("number", "S-101")
-        .put("kind", "soil extract")
+        .put("kind", "soil")
         .put("grower", "Ada Fields (invented)")
         .put("field", "Long Acre")
-        .put("depthCentimetres", 30);
+        .put("depthTopCentimetres", 0)
+        .put("depthBottomCentimetres", 30);
   }
 
-  private static ObjectNode waterSample() {
+  private ObjectNode waterSample() {
     return EventJson.mapper()
         .createObjectNode()
         .put("number", "W-7")
-        .put("kind", "tile-drain water")
+        .put("kind", "tile water")
         .put("grower", "Ada Fields (invented)")
         .put("field", "Long Acre, south outlet")
-        .put("kept", "on ice, filtered, read the same day");
+        .put("taken", start.minus(CARRIED).truncatedTo(ChronoUnit.SECONDS).toString())
+        .put("cooled", true)
+        .put("keptCelsius", 4)
+        .put("notes", "on ice, filtered");
   }
 }

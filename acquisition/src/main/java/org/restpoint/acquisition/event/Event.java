@@ -15,9 +15,11 @@ import java.time.Instant;
   @JsonSubTypes.Type(value = Notice.class, name = "notice"),
   @JsonSubTypes.Type(value = State.class, name = "state"),
   @JsonSubTypes.Type(value = Progress.class, name = "settling"),
-  @JsonSubTypes.Type(value = RawReading.class, name = "reading")
+  @JsonSubTypes.Type(value = RawReading.class, name = "reading"),
+  @JsonSubTypes.Type(value = SampleRecord.class, name = "sample")
 })
-public sealed interface Event permits Result, Calibration, Notice, State, Progress, RawReading {
+public sealed interface Event
+    permits Result, Calibration, Notice, State, Progress, RawReading, SampleRecord {
 
   /** The probe it is about. */
   String probe();

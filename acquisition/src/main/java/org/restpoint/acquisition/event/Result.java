@@ -40,7 +40,7 @@ import org.restpoint.stability.uncertainty.BudgetLine;
  * @param interference what other ions do to it, where the station file names some
  * @param verification what was expected, when a known solution was read to check the calibration
  * @param preparation how the sample was prepared, where a recipe was named
- * @param sample the sample's record as it was given
+ * @param sample the sample's record as it was known then
  * @param quality the quality flag: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing (IOC
  *     54:V3, 2013, as used by QARTOD)
  * @param flags codes that say what to be careful about
@@ -94,7 +94,7 @@ public record Result(
 
   /** The next revision of it. */
   public Result again(Instant when, String because) {
-    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)));
+    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)), sample);
   }
 
   /** The same with a flag, and suspect where it passed; the same where it has the flag. */
@@ -104,16 +104,35 @@ public record Result(
     }
     List<String> more = new ArrayList<>(flags);
     more.add(flag);
-    return with(revision, quality == PASS ? SUSPECT : quality, more, revised);
+    return with(revision, quality == PASS ? SUSPECT : quality, more, revised, sample);
   }
 
   /** The same without a flag; a suspect one passes with its last flag gone. */
   public Result withoutFlag(String flag) {
     List<String> fewer = flags.stream().filter(other -> !other.equals(flag)).toList();
-    return with(revision, quality == SUSPECT && fewer.isEmpty() ? PASS : quality, fewer, revised);
+    int left = quality == SUSPECT && fewer.isEmpty() ? PASS : quality;
+    return with(revision, left, fewer, revised, sample);
   }
 
-  private Result with(int nextRevision, int flag, List<String> codes, Optional<Revised> reworked) {
+  /** Whether it is of the sample with this number. */
+  public boolean isOf(String sampleNumber) {
+    return sample
+        .map(record -> record.path("number").asText(""))
+        .filter(sampleNumber::equals)
+        .isPresent();
+  }
+
+  /** The same with another record of its sample. */
+  public Result withSample(ObjectNode record) {
+    return with(revision, quality, flags, revised, Optional.of(record));
+  }
+
+  private Result with(
+      int nextRevision,
+      int flag,
+      List<String> codes,
+      Optional<Revised> reworked,
+      Optional<ObjectNode> record) {
     return new Result(
         id,
         nextRevision,
@@ -140,7 +159,7 @@ public record Result(
         interference,
         verification,
         preparation,
-        sample,
+        record,
         flag,
         List.copyOf(codes),
         reasons,

@@ -35,13 +35,25 @@ public record Instruction(Optional<String> id, Task task) {
   /**
    * Read a sample.
    *
-   * @param sample the sample's record, where one was given
+   * @param sample what is told of the sample, its number at least, where anything is
    * @param confidential whether nobody but the caller hears of it, and nothing of it is kept
    */
   public record Measure(Optional<ObjectNode> sample, boolean confidential) implements Task {
     @Override
     public String word() {
       return "measure";
+    }
+  }
+
+  /**
+   * Keep or correct the record of a sample.
+   *
+   * @param told its number and the fields to be kept; one that is an empty text is removed
+   */
+  public record KeepSample(ObjectNode told) implements Task {
+    @Override
+    public String word() {
+      return "sample";
     }
   }
 

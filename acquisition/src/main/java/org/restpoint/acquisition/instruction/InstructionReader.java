@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.Instruction.Task;
+import org.restpoint.acquisition.sample.SampleException;
+import org.restpoint.acquisition.sample.SampleReader;
 
 /**
  * Reads an instruction from JSON: {@code {"id":"7","do":"calibrate","standard":"mid"}}.
@@ -21,12 +23,18 @@ public final class InstructionReader {
 
   /** The words of all instructions. */
   public static final List<String> WORDS =
-      List.of("soak", "calibrate", "measure", "verify", "rinsed", "store", "replaced", "cancel");
+      List.of(
+          "soak",
+          "calibrate",
+          "measure",
+          "verify",
+          "sample",
+          "rinsed",
+          "store",
+          "replaced",
+          "cancel");
 
   private static final String THE_STANDARD = "the name of the standard the electrode is in";
-
-  /** A sample's record is a form, not a library; it is written again inside of results. */
-  private static final int DEEPEST_SAMPLE = 8;
 
   private static final int MOST_MINUTES = 7 * 24 * 60;
 
@@ -57,6 +65,7 @@ public final class InstructionReader {
       case "calibrate" -> calibrate(fields);
       case "measure" -> measure(fields);
       case "verify" -> verify(fields);
+      case "sample" -> keepSample(fields);
       case "soak" -> soak(fields);
       case "rinsed" -> rinsed(fields);
       case "store" -> store(fields);
@@ -86,36 +95,36 @@ public final class InstructionReader {
 
   private static ObjectNode sample(JsonNode sample) {
     if (sample instanceof ObjectNode record) {
-      if (isDeeperThan(DEEPEST_SAMPLE, record)) {
-        throw new InstructionException(
-            "sample: expected a record nested at most %d deep; found a deeper one"
-                .formatted(DEEPEST_SAMPLE));
-      }
-      return record;
+      return told(record);
     }
     if (Fields.isShortText(sample)) {
-      ObjectNode record = EventJson.mapper().createObjectNode();
-      record.put("number", sample.textValue());
-      return record;
+      return told(EventJson.mapper().createObjectNode().set("number", sample));
     }
     throw new InstructionException(
         "sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found "
             + Fields.shown(sample.toString()));
   }
 
-  private static boolean isDeeperThan(int levels, JsonNode node) {
-    if (!node.isContainerNode()) {
-      return false;
+  private static Task keepSample(Fields fields) {
+    fields.only("sample", "sample");
+    JsonNode sample =
+        fields
+            .find("sample")
+            .orElseThrow(() -> Fields.missing("sample", "a record in braces with its number"));
+    if (sample instanceof ObjectNode record) {
+      return new Instruction.KeepSample(told(record));
     }
-    if (levels == 0) {
-      return true;
+    throw new InstructionException(
+        "sample: expected a record in braces with its number; found "
+            + Fields.shown(sample.toString()));
+  }
+
+  private static ObjectNode told(ObjectNode record) {
+    try {
+      return SampleReader.read(record);
+    } catch (SampleException e) {
+      throw new InstructionException("sample: " + e.getMessage());
     }
-    for (JsonNode child : node) {
-      if (isDeeperThan(levels - 1, child)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static Task verify(Fields fields) {

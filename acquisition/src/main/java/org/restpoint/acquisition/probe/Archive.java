@@ -1,16 +1,24 @@
 package org.restpoint.acquisition.probe;
 
+import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 
-/** What a station has published before, as its journal or a replay keeps it. */
+/** What a station has published and been told before, as its journal or a replay keeps it. */
 public interface Archive {
 
   /** The latest revision of a result that an instruction asked for; empty where none is kept. */
   Optional<Result> result(String id);
 
+  /** The latest revision of each result of a sample, by any probe, in the order of their times. */
+  List<Result> resultsOf(String sampleNumber);
+
+  /** The latest revision of a sample's record; empty where none is kept. */
+  Optional<SampleRecord> record(String sampleNumber);
+
   /** One that keeps nothing. */
   static Archive empty() {
-    return id -> Optional.empty();
+    return new KeptResults();
   }
 }

@@ -46,7 +46,7 @@ public final class ProbeRoutine {
             new Ids(probe, "-notice", memory.lastNoticeMillis(), memory.lastNoticeCount()));
     this.calibrations = new CalibrationBook(settings, memory);
     this.doorman = new Doorman(settings, calibrations);
-    this.reckoning = new Reckoning(settings, calibrations, doorman, memory);
+    this.reckoning = new Reckoning(settings, calibrations, doorman, memory, archive);
     this.nextStep = new NextStep(settings, calibrations);
     this.response =
         new Response(

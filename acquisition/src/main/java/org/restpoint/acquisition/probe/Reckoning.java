@@ -8,6 +8,9 @@ import java.util.Optional;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
+import org.restpoint.acquisition.sample.Merged;
+import org.restpoint.acquisition.sample.SampleLabel;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.StandardPoint;
 import org.restpoint.stability.rest.RestingPotential;
@@ -21,15 +24,23 @@ final class Reckoning {
   private final Matrix matrix;
   private final ResultMaker results;
   private final Doorman doorman;
+  private final Archive archive;
+  private final String analyte;
   private int samplesSinceStandard;
 
   Reckoning(
-      ProbeSettings settings, CalibrationBook calibrations, Doorman doorman, ProbeMemory memory) {
+      ProbeSettings settings,
+      CalibrationBook calibrations,
+      Doorman doorman,
+      ProbeMemory memory,
+      Archive archive) {
     this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
     this.calibrations = calibrations;
     this.matrix = settings.matrix();
     this.results = new ResultMaker(settings);
     this.doorman = doorman;
+    this.archive = archive;
+    this.analyte = settings.analyte().name();
     this.samplesSinceStandard = memory.samplesSinceStandard();
   }
 
@@ -49,7 +60,7 @@ final class Reckoning {
 
   /** A reading that was not even begun. */
   Result refused(Instant time, Optional<ObjectNode> sample, Reason why) {
-    return results.refused(ids.next(time), time, sample, why);
+    return labelled(results.refused(ids.next(time), time, sample, why));
   }
 
   /** What comes of an attempt that has ended. */
@@ -63,7 +74,22 @@ final class Reckoning {
               : calibrations.failed(id, time, of.standard(), results.whyUnsettled(attempt));
       return calibration.withFlags(attempt.skipped());
     }
-    return atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt);
+    return labelled(atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt));
+  }
+
+  /** With the record of its sample as it is known now, which may be more than at the beginning. */
+  private Result labelled(Result result) {
+    return result
+        .sample()
+        .map(given -> SampleLabel.on(result, known(given), Optional.of(analyte)))
+        .orElse(result);
+  }
+
+  private ObjectNode known(ObjectNode given) {
+    return archive
+        .record(given.path("number").asText(""))
+        .map(SampleRecord::sample)
+        .orElseGet(() -> Merged.of(Optional.empty(), given).sample());
   }
 
   private Calibration standard(String id, Instant time, Attempt attempt, Standard standard) {
@@ -102,7 +128,7 @@ final class Reckoning {
         "Bring it to a temperature that its table has, usually 25 °C.");
   }
 
-  private Event sample(String id, Instant time, Attempt attempt) {
+  private Result sample(String id, Instant time, Attempt attempt) {
     List<String> flags =
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
     flags.addAll(attempt.skipped());

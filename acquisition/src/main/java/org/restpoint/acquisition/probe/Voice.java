@@ -43,15 +43,7 @@ final class Voice {
    * @param because what made it so, in plain words
    */
   void revise(Instant time, String id, String because, UnaryOperator<Result> change) {
-    archive
-        .result(id)
-        .ifPresent(
-            before -> {
-              Result after = change.apply(before);
-              if (!after.equals(before)) {
-                output.event(after.again(time, because));
-              }
-            });
+    new Revision(archive, output).revise(time, id, because, change);
   }
 
   void notice(Instant time, Reason reason) {

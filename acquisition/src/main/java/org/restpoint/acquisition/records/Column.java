@@ -3,6 +3,8 @@ package org.restpoint.acquisition.records;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.restpoint.acquisition.sample.SampleField;
 
 /**
  * A column of a table: a field of the JSON, and the name over it.
@@ -29,7 +31,18 @@ record Column(String name, String pointer) {
           new Column("kind", "/reported/kind"),
           at("quality"),
           at("flags"),
-          new Column("sample", "/sample"),
+          new Column("sampleNumber", "/sample/number"),
+          told("grower"),
+          told("farm"),
+          told("field"),
+          told("tract"),
+          new Column("sampleKind", "/sample/kind"),
+          told("depthTopCentimetres"),
+          told("depthBottomCentimetres"),
+          told("taken"),
+          told("latitude"),
+          told("longitude"),
+          at("sample"),
           at("millivolts"),
           at("millivoltsUncertainty"),
           at("celsius"),
@@ -67,6 +80,14 @@ record Column(String name, String pointer) {
       List.of(
           at("id"), at("station"), at("probe"), at("time"), at("code"), at("text"), at("remedy"));
 
+  private static final List<Column> SAMPLE =
+      Stream.of(
+              Stream.of(at("id"), at("revision"), at("station"), at("probe"), at("time")),
+              SampleField.keys().stream().map(Column::told),
+              Stream.of(at("changed")))
+          .flatMap(columns -> columns)
+          .toList();
+
   private static final List<Column> INSTRUCTION =
       List.of(
           at("time"),
@@ -84,12 +105,18 @@ record Column(String name, String pointer) {
     return new Column(field, "/" + field);
   }
 
+  /** A field of the sample's record. */
+  private static Column told(String field) {
+    return new Column(field, "/sample/" + field);
+  }
+
   /** The columns of a kind of record. */
   static List<Column> of(String kind) {
     return switch (kind) {
       case "result" -> RESULT;
       case "calibration" -> CALIBRATION;
       case "notice" -> NOTICE;
+      case "sample" -> SAMPLE;
       case "instruction" -> INSTRUCTION;
       default -> throw new IllegalArgumentException("there are no records of kind " + kind);
     };
@@ -106,10 +133,13 @@ record Column(String name, String pointer) {
     return value.isMissingNode() || value.isNull() ? "" : plain(value);
   }
 
-  /** Of a reason its code, of a standard its name. */
+  /** Of a reason its code, of a standard its name, of a change the field. */
   private static String word(JsonNode part) {
     if (part.has("code")) {
       return part.get("code").asText();
+    }
+    if (part.has("field")) {
+      return part.get("field").asText();
     }
     return part.has("standard") ? part.get("standard").asText() : plain(part);
   }

@@ -34,7 +34,7 @@ public final class RecordWriter {
     this.out = out;
   }
 
-  /** Writes results, calibrations or notices. */
+  /** Writes results, calibrations, notices or the records of samples. */
   public void entries(String kind, SpanQuery span, boolean csv) {
     EntryQuery query = new EntryQuery(Optional.of(kind), span);
     if (!csv) {

@@ -16,6 +16,7 @@ import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
@@ -138,6 +139,8 @@ public final class Replay implements Output {
   public void event(Event event) {
     if (event instanceof Result result) {
       kept.keep(result);
+    } else if (event instanceof SampleRecord record) {
+      kept.keep(record);
     }
     if (!(event instanceof Progress)) {
       pending.add(event);

@@ -20,7 +20,9 @@ record Counted(OutboxPublisher publisher, Metrics metrics, Consumer<Event> witne
 
   @Override
   public void happened(Event event) {
-    if (event instanceof Result result) {
+    if (event instanceof Result result && result.revision() > 1) {
+      // It was counted when it was read.
+    } else if (event instanceof Result result) {
       metrics.result(result.probe(), result.outcome());
       if (result.outcome() == Result.Outcome.SETTLED) {
         metrics.settled(result.probe(), result.elapsedSeconds());

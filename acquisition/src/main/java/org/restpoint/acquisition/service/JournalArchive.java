@@ -1,9 +1,14 @@
 package org.restpoint.acquisition.service;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.probe.Archive;
 import org.restpoint.adapters.journal.Journal;
 import org.restpoint.adapters.journal.StoredEntry;
@@ -21,16 +26,37 @@ final class JournalArchive implements Archive {
 
   @Override
   public Optional<Result> result(String id) {
-    return outgoing
-        .result(id)
-        .or(() -> journal.entry(id).map(StoredEntry::json).map(JournalArchive::read));
+    return outgoing.result(id).or(() -> journal.entry(id).map(entry -> read(entry, Result.class)));
   }
 
-  private static Result read(String json) {
+  @Override
+  public List<Result> resultsOf(String sampleNumber) {
+    Map<String, Result> latest = new LinkedHashMap<>();
+    journal
+        .resultsOfSample(sampleNumber)
+        .forEach(entry -> latest.put(entry.id(), read(entry, Result.class)));
+    outgoing
+        .said(Result.class)
+        .filter(result -> result.isOf(sampleNumber))
+        .forEach(result -> latest.put(result.id(), result));
+    return latest.values().stream().sorted(Comparator.comparing(Result::time)).toList();
+  }
+
+  @Override
+  public Optional<SampleRecord> record(String sampleNumber) {
+    String id = SampleRecord.idOf(sampleNumber);
+    return outgoing
+        .said(SampleRecord.class)
+        .filter(record -> record.id().equals(id))
+        .reduce((earlier, later) -> later)
+        .or(() -> journal.entry(id).map(entry -> read(entry, SampleRecord.class)));
+  }
+
+  private static <T> T read(StoredEntry entry, Class<T> kind) {
     try {
-      return EventJson.mapper().readValue(json, Result.class);
+      return EventJson.mapper().readValue(entry.json(), kind);
     } catch (JsonProcessingException e) {
-      throw new IllegalStateException("the journal keeps results of our own", e);
+      throw new IllegalStateException("the journal keeps events of our own", e);
     }
   }
 }

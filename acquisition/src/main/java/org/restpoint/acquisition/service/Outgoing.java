@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.adapters.journal.JournalBatch;
 import org.restpoint.adapters.journal.OutgoingMessage;
@@ -65,11 +67,14 @@ final class Outgoing implements Output {
 
   /** The latest revision of a result among what was said since the last commit. */
   Optional<Result> result(String id) {
-    return events.stream()
-        .filter(Result.class::isInstance)
-        .map(Result.class::cast)
+    return said(Result.class)
         .filter(result -> result.id().equals(id))
         .reduce((earlier, later) -> later);
+  }
+
+  /** What was said of one kind since the last commit, in order. */
+  <T extends Event> Stream<T> said(Class<T> kind) {
+    return events.stream().filter(kind::isInstance).map(kind::cast);
   }
 
   /** To be run once all this is on disk. */
@@ -87,7 +92,9 @@ final class Outgoing implements Output {
     events.add(event);
     changed.add(event.probe());
     entry(event, json);
-    messages.add(new OutgoingMessage(topics.of(event), Topics.retained(event), json));
+    if (!Topics.unpublished(event)) {
+      messages.add(new OutgoingMessage(topics.of(event), Topics.retained(event), json));
+    }
   }
 
   private void entry(Event event, String json) {
@@ -97,6 +104,8 @@ final class Outgoing implements Output {
       entries.add(stored(event, calibration.id(), calibration.revision(), json));
     } else if (event instanceof Notice notice) {
       entries.add(stored(event, notice.id(), 1, json));
+    } else if (event instanceof SampleRecord record) {
+      entries.add(stored(event, record.id(), record.revision(), json));
     }
   }
 

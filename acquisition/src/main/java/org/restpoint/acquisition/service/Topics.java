@@ -6,6 +6,7 @@ import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.event.State;
 
 /**
@@ -58,6 +59,8 @@ public record Topics(String station) {
       return "state";
     } else if (event instanceof Progress) {
       return "settling";
+    } else if (event instanceof SampleRecord) {
+      return "sample";
     }
     return "raw";
   }
@@ -70,6 +73,11 @@ public record Topics(String station) {
   /** Whether an event may be lost: it is told once, at QoS 0, and not kept. */
   public static boolean passing(Event event) {
     return event instanceof Progress || event instanceof RawReading;
+  }
+
+  /** Whether an event is kept and answered but has no topic, because it names people. */
+  public static boolean unpublished(Event event) {
+    return event instanceof SampleRecord;
   }
 
   private String of(String probe, String what) {

@@ -1,6 +1,7 @@
 package org.restpoint.acquisition.station;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ public final class StationRoutine {
   private final boolean allRaw;
   private final Temperatures temperatures = new Temperatures();
   private final Map<String, ProbeRoutine> routines = new LinkedHashMap<>();
+  private final SampleDesk samples;
 
   /**
    * A station that goes on from what each probe remembers.
@@ -50,10 +52,13 @@ public final class StationRoutine {
     this.station = station;
     this.output = output;
     this.allRaw = allRaw;
+    Map<String, String> analytes = new HashMap<>();
     for (ProbeSettings settings : StationTerms.probes(station)) {
+      analytes.put(settings.probe(), settings.analyte().name());
       ProbeMemory memory = memories.getOrDefault(settings.probe(), ProbeMemory.blank());
       routines.put(settings.probe(), new ProbeRoutine(settings, memory, output, archive));
     }
+    samples = new SampleDesk(station.name(), analytes, output, archive);
   }
 
   /** Begins, or goes on after a restart. */
@@ -96,7 +101,9 @@ public final class StationRoutine {
     elapse(time);
     ProbeRoutine routine = routines.get(probe);
     if (routine != null) {
-      routine.instruct(time, instruction);
+      if (samples.take(time, probe, instruction)) {
+        routine.instruct(time, instruction);
+      }
       return;
     }
     Reason reason =

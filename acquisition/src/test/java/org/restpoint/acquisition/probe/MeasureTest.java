@@ -212,7 +212,9 @@ class MeasureTest {
 
   @Test
   void theSampleRecordTravelsWithItsResult() {
-    Bench bench = calibrated().tell("{\"do\":\"measure\",\"sample\":{\"field\":\"north 40\"}}");
+    Bench bench =
+        calibrated()
+            .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"S-1\",\"field\":\"north 40\"}}");
     bench.read(3, bench.millivolts(11));
     assertThat(bench.result().sample().orElseThrow().get("field").textValue())
         .isEqualTo("north 40");

@@ -32,7 +32,7 @@ class ReplayTest {
           "{\"do\":\"calibrate\",\"standard\":\"mid\"}",
           "{\"do\":\"calibrate\",\"standard\":\"high\"}",
           "{\"do\":\"calibrate\",\"standard\":\"none\"}",
-          "{\"id\":\"m\",\"do\":\"measure\",\"sample\":{\"ph\":6.9}}",
+          "{\"id\":\"m\",\"do\":\"measure\",\"sample\":{\"number\":\"S-1\",\"notes\":\"pH 6.9\"}}",
           "{\"do\":\"measure\"}",
           "{\"do\":\"verify\",\"standard\":\"mid\"}",
           "{\"do\":\"soak\",\"minutes\":1}",

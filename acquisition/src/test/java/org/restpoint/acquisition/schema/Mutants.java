@@ -13,16 +13,18 @@ import java.util.Map;
 final class Mutants {
 
   private static final Map<String, JsonNode> SHAPES =
-      Map.of(
-          "budget", Schemas.schema("result.json").at("/$defs/budgetLine"),
-          "remarks", Schemas.schema("terms.json").at("/$defs/reason"),
-          "reasons", Schemas.schema("terms.json").at("/$defs/reason"),
-          "points", Schemas.schema("calibration.json").at("/$defs/point"),
-          "members", Schemas.schema("settling.json").at("/$defs/member"),
-          "calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed"),
-          "concentration", Schemas.schema("result.json").at("/$defs/amount"),
-          "reported", Schemas.schema("result.json").at("/$defs/reported"),
-          "verification", Schemas.schema("result.json").at("/$defs/verification"));
+      Map.ofEntries(
+          Map.entry("sample", Schemas.schema("sample.json").at("/$defs/record")),
+          Map.entry("changed", Schemas.schema("sample.json").at("/$defs/change")),
+          Map.entry("budget", Schemas.schema("result.json").at("/$defs/budgetLine")),
+          Map.entry("remarks", Schemas.schema("terms.json").at("/$defs/reason")),
+          Map.entry("reasons", Schemas.schema("terms.json").at("/$defs/reason")),
+          Map.entry("points", Schemas.schema("calibration.json").at("/$defs/point")),
+          Map.entry("members", Schemas.schema("settling.json").at("/$defs/member")),
+          Map.entry("calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed")),
+          Map.entry("concentration", Schemas.schema("result.json").at("/$defs/amount")),
+          Map.entry("reported", Schemas.schema("result.json").at("/$defs/reported")),
+          Map.entry("verification", Schemas.schema("result.json").at("/$defs/verification")));
 
   private Mutants() {}
 
@@ -33,7 +35,7 @@ final class Mutants {
   static List<Mutant> withAnExtraField(JsonNode object) {
     List<Mutant> mutants = new ArrayList<>();
     for (String path : paths(object)) {
-      if (object.at(path).isObject() && !path.endsWith("/sample")) {
+      if (object.at(path).isObject()) {
         JsonNode copy = object.deepCopy();
         ((ObjectNode) copy.at(path)).put("extra", 1);
         mutants.add(new Mutant("a field more in " + path, copy));
@@ -46,7 +48,7 @@ final class Mutants {
   static List<Mutant> withoutAField(JsonNode object) {
     List<Mutant> mutants = new ArrayList<>();
     for (String path : paths(object)) {
-      if (object.at(path).isObject() && !path.endsWith("/sample")) {
+      if (object.at(path).isObject()) {
         for (JsonNode field : shape(object, path).path("required")) {
           JsonNode copy = object.deepCopy();
           ((ObjectNode) copy.at(path)).remove(field.asText());
@@ -91,7 +93,7 @@ final class Mutants {
     return shape;
   }
 
-  /** The pointers to all values of an object; what a sample holds is the caller's own. */
+  /** The pointers to all values of an object, but to those that may be of several types. */
   private static List<String> paths(JsonNode object) {
     List<String> paths = new ArrayList<>();
     collect("", object, paths);
@@ -99,10 +101,10 @@ final class Mutants {
   }
 
   private static void collect(String path, JsonNode node, List<String> paths) {
-    paths.add(path);
-    if (path.endsWith("/sample")) {
+    if (path.endsWith("/before") || path.endsWith("/after")) {
       return;
     }
+    paths.add(path);
     node.properties()
         .forEach(entry -> collect(path + "/" + entry.getKey(), entry.getValue(), paths));
     if (node instanceof ArrayNode array) {

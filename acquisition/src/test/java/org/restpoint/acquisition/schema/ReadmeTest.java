@@ -9,7 +9,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,6 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.InstructionReader;
+import org.restpoint.acquisition.sample.SampleField;
+import org.restpoint.acquisition.sample.SampleReader;
 
 class ReadmeTest {
 
@@ -73,6 +77,12 @@ class ReadmeTest {
   }
 
   @Test
+  void everyFieldOfASampleIsDocumented() {
+    assertThat(SampleField.keys())
+        .allSatisfy(field -> assertThat(section("Samples")).contains("| `%s` |".formatted(field)));
+  }
+
+  @Test
   void everyStateIsDocumented() {
     JsonNode states = Schemas.schema("state.json").at("/properties/state/enum");
     assertThat(states).isNotEmpty();
@@ -117,7 +127,7 @@ class ReadmeTest {
   @Test
   void theExamplesInJsonAreWhatTheServiceSaysAndTakes() {
     List<String> examples = blocks("json");
-    assertThat(examples).hasSize(5);
+    assertThat(examples).hasSize(7);
     for (String example : examples) {
       JsonNode object = Schemas.parse(example);
       boolean instruction = !object.has("event") && !object.has("verdict");
@@ -141,13 +151,18 @@ class ReadmeTest {
     for (String line : told) {
       String[] words = line.replace(" --wait", "").split(" ", -1);
       ObjectNode instruction = EventJson.mapper().createObjectNode().put("do", words[4]);
+      Map<String, String> pairs = new LinkedHashMap<>();
       for (int i = 5; i < words.length; i++) {
         String[] pair = words[i].split("=", 2);
+        pairs.put(pair[0], pair[1]);
         if (pair[0].equals("minutes")) {
           instruction.put(pair[0], Integer.parseInt(pair[1]));
         } else {
           instruction.put(pair[0], pair[1]);
         }
+      }
+      if (words[4].equals("sample")) {
+        instruction.retain("do").set("sample", SampleReader.read(pairs));
       }
       assertThat(InstructionReader.read(instruction.toString()).instruction().task().word())
           .isEqualTo(words[4]);

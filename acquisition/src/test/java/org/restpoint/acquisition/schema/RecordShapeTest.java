@@ -24,6 +24,7 @@ import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.event.State;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.BudgetLine;
@@ -48,6 +49,8 @@ class RecordShapeTest {
           new Shape(Calibration.Limit.class, "calibration.json", "/$defs/limit"),
           new Shape(Calibration.class, "calibration.json", ""),
           new Shape(Calibration.Point.class, "calibration.json", "/$defs/point"),
+          new Shape(SampleRecord.class, "sample.json", ""),
+          new Shape(SampleRecord.Change.class, "sample.json", "/$defs/change"),
           new Shape(State.class, "state.json", ""),
           new Shape(Notice.class, "notice.json", ""),
           new Shape(Answer.class, "answer.json", ""),

@@ -47,7 +47,7 @@ final class Scenes {
         .calibrate("low", 5)
         .calibrate("high", 50)
         .tell(
-            "{\"id\":\"3\",\"do\":\"measure\",\"sample\":{\"field\":\"north\",\"depthCentimetres\":30}}")
+            "{\"id\":\"3\",\"do\":\"measure\",\"sample\":{\"number\":\"S-3\",\"kind\":\"well water\",\"depthBottomCentimetres\":30}}")
         .tell("{\"do\":\"measure\"}")
         .read(5, Nitrate.millivolts(20))
         .measure(2)

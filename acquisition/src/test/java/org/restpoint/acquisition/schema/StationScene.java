@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
@@ -41,10 +42,14 @@ final class StationScene {
 
   static List<JsonNode> said() {
     List<Object> said = new ArrayList<>();
+    KeptResults kept = new KeptResults();
     Output output =
         new Output() {
           @Override
           public void event(Event event) {
+            if (event instanceof SampleRecord record) {
+              kept.keep(record);
+            }
             said.add(event);
           }
 
@@ -53,8 +58,7 @@ final class StationScene {
             said.add(answer);
           }
         };
-    StationRoutine routine =
-        new StationRoutine(station(), Map.of(), output, new KeptResults(), true);
+    StationRoutine routine = new StationRoutine(station(), Map.of(), output, kept, true);
     Instant now = Session.START;
     routine.begin(now);
     routine.instruct(
@@ -63,6 +67,15 @@ final class StationScene {
         now,
         Nitrate.PROBE,
         InstructionReader.read("{\"do\":\"calibrate\",\"standard\":\"low\"}").instruction());
+    for (String told :
+        List.of(
+            "'grower':'Ada Fields','kind':'soil','latitude':42.03,'longitude':-93.5,'cooled':true",
+            "'grower':'Ada Field','cooled':'','notes':'stony'",
+            "'taken':'2199-01-01T00:00:00Z'")) {
+      String json = "{'do':'sample','sample':{'number':'S-1',%s}}".formatted(told);
+      routine.instruct(
+          now, Nitrate.PROBE, InstructionReader.read(json.replace('\'', '"')).instruction());
+    }
     for (int i = 1; i <= 5; i++) {
       Instant then = now.plusSeconds(i);
       routine.reading("temp-1", new Reading(then, OptionalDouble.empty(), OptionalDouble.of(24.5)));

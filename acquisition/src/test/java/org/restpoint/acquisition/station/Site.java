@@ -13,7 +13,9 @@ import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
@@ -27,32 +29,43 @@ final class Site implements Output {
   final StationRoutine routine;
   final List<Event> events = new ArrayList<>();
   final List<Answer> answers = new ArrayList<>();
+  private final KeptResults kept;
   private final Stations stations;
   private Instant now;
 
   private Site(
-      Stations stations, Map<String, ProbeMemory> memories, boolean allRaw, Instant start) {
+      Stations stations,
+      Map<String, ProbeMemory> memories,
+      KeptResults kept,
+      boolean allRaw,
+      Instant start) {
     this.stations = stations;
+    this.kept = kept;
     now = start;
-    routine = new StationRoutine(stations.station(), memories, this, new KeptResults(), allRaw);
+    routine = new StationRoutine(stations.station(), memories, this, kept, allRaw);
     routine.begin(start);
   }
 
   static Site of(Stations stations) {
-    return new Site(stations, Map.of(), false, START);
+    return new Site(stations, Map.of(), new KeptResults(), false, START);
   }
 
   static Site publishingAllRaw(Stations stations) {
-    return new Site(stations, Map.of(), true, START);
+    return new Site(stations, Map.of(), new KeptResults(), true, START);
   }
 
   /** The same station after a restart, with what one of its probes remembers. */
   Site restarted(String probe) {
-    return new Site(stations, Map.of(probe, routine.memory(probe).orElseThrow()), false, now);
+    return new Site(stations, Map.of(probe, routine.memory(probe).orElseThrow()), kept, false, now);
   }
 
   @Override
   public void event(Event event) {
+    if (event instanceof Result result) {
+      kept.keep(result);
+    } else if (event instanceof SampleRecord record) {
+      kept.keep(record);
+    }
     events.add(event);
   }
 
@@ -79,6 +92,10 @@ final class Site implements Output {
       assertThat(routine.reading(probe, Reading.ofMillivolts(now, millivolts))).isTrue();
     }
     return this;
+  }
+
+  Site tell(String probe, String json) {
+    return tell(probe, InstructionReader.read(json.replace('\'', '"')).instruction().task());
   }
 
   Site tell(String probe, Instruction.Task task) {

@@ -17,7 +17,8 @@ import org.restpoint.adapters.outbox.OutboxMessage;
 
 /**
  * A station's journal: what {@link #commit} was given is on disk when it returns, all of a batch or
- * nothing, and there after a kill or a power cut. It keeps text and does not look inside.
+ * nothing, and there after a kill or a power cut. It keeps text and does not look inside, but for
+ * the number of the sample that a result is of.
  *
  * <p>One service writes a journal at a time; others read it with a {@link JournalReader} meanwhile.
  * Safe to use from several threads. Every method throws a {@link JournalException} in a person's
@@ -128,6 +129,14 @@ public final class Journal implements Outbox, AutoCloseable {
           waiting.set(open.waiting());
           return forgotten;
         });
+  }
+
+  /**
+   * The latest revision of each result whose JSON has this as the number of its sample, oldest
+   * first.
+   */
+  public List<StoredEntry> resultsOfSample(String number) {
+    return withWriter(open -> JournalQueries.resultsOfSample(open.connection(), number));
   }
 
   /** Something noted about the station under a key, if it was. */

@@ -80,6 +80,25 @@ final class JournalQueries {
     }
   }
 
+  static List<StoredEntry> resultsOfSample(Connection connection, String number)
+      throws SQLException {
+    Map<String, StoredEntry> latest = new LinkedHashMap<>();
+    try (PreparedStatement statement =
+        connection.prepareStatement(
+            "SELECT id, revision, kind, probe, time_ms, json FROM entries WHERE kind = 'result' AND "
+                + JournalSchema.SAMPLE_NUMBER
+                + " = ? ORDER BY time_ms, revision, rowid")) {
+      statement.setString(1, number);
+      try (ResultSet row = statement.executeQuery()) {
+        while (row.next()) {
+          StoredEntry entry = entry(row);
+          latest.put(entry.id(), entry);
+        }
+      }
+    }
+    return List.copyOf(latest.values());
+  }
+
   static Map<String, String> memories(Connection connection) throws SQLException {
     Map<String, String> memories = new LinkedHashMap<>();
     try (PreparedStatement statement =

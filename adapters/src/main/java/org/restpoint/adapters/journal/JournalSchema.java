@@ -43,6 +43,19 @@ final class JournalSchema {
           "PRAGMA application_id = " + APPLICATION_ID,
           "PRAGMA user_version = " + VERSION);
 
+  /**
+   * The number of the sample that an entry is of; null where it names none. What is no JSON names
+   * none.
+   */
+  static final String SAMPLE_NUMBER =
+      "CASE WHEN json_valid(json) THEN json_extract(json, '$.sample.number') END";
+
+  /** An index may be missing: a journal without it is read as well, by looking at each entry. */
+  private static final String SAMPLES =
+      "CREATE INDEX IF NOT EXISTS entries_by_sample ON entries ("
+          + SAMPLE_NUMBER
+          + ") WHERE kind = 'result'";
+
   private JournalSchema() {}
 
   /** Readies a file for writing: lays the tables in an empty one, refuses one that is not ours. */
@@ -57,6 +70,7 @@ final class JournalSchema {
       } else {
         check(statement, file);
       }
+      statement.execute(SAMPLES);
       // Only now: switching to the write-ahead log changes the file.
       statement.execute("PRAGMA journal_mode = WAL");
       statement.execute("PRAGMA synchronous = FULL");

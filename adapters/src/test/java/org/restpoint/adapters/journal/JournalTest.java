@@ -143,6 +143,28 @@ class JournalTest {
         .containsExactly(1.0, 1.5, 2.0, 3.0);
   }
 
+  private static StoredEntry ofSample(String id, int revision, String kind, String json) {
+    return new StoredEntry(id, revision, kind, "no3-a", NOON, json);
+  }
+
+  @Test
+  void theLatestOfEachResultOfASampleIsFoundByItsVeryNumber() {
+    String ofOne = "{\"sample\":{\"number\":\"S 1%\"}}";
+    StoredEntry latest = ofSample("r-1", 2, "result", ofOne);
+    StoredEntry another = ofSample("r-2", 1, "result", ofOne);
+    journal.commit(
+        Batches.of(
+            ofSample("r-1", 1, "result", ofOne),
+            another,
+            ofSample("r-3", 1, "result", ofOne.replace("1%", "1%2")),
+            ofSample("r-4", 1, "result", "no JSON"),
+            ofSample("r-5", 1, "result", "{\"number\":\"S 1%\"}"),
+            ofSample("n-1", 1, "notice", ofOne)));
+    journal.commit(Batches.of(latest));
+    assertThat(journal.resultsOfSample("S 1%")).containsExactlyInAnyOrder(latest, another);
+    assertThat(journal.resultsOfSample("S 1")).isEmpty();
+  }
+
   @Test
   void rowsAreChosenByProbeTimeKindAndCount() {
     journal.commit(

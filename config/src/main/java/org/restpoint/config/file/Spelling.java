@@ -11,7 +11,7 @@ import java.util.Optional;
  * swaps of neighbours each count 1), at most a third of the word's length and at least 1; failing
  * that, a word that begins with the other.
  */
-final class Spelling {
+public final class Spelling {
 
   private static final int LONGEST_COMPARED = 64;
   private static final int SHORTEST_BEGINNING = 3;
@@ -19,7 +19,7 @@ final class Spelling {
   private Spelling() {}
 
   /** The nearest of the known words, or empty where none is near. */
-  static Optional<String> nearest(String written, Collection<String> known) {
+  public static Optional<String> nearest(String written, Collection<String> known) {
     if (written.isEmpty() || written.length() > LONGEST_COMPARED) {
       return Optional.empty();
     }

@@ -1,0 +1,143 @@
+package org.restpoint.acquisition.station;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.Answer.Verdict;
+import org.restpoint.acquisition.event.Event;
+import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.SampleRecord;
+import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.probe.Archive;
+import org.restpoint.acquisition.probe.Output;
+import org.restpoint.acquisition.probe.Revision;
+import org.restpoint.acquisition.sample.Merged;
+import org.restpoint.acquisition.sample.Sample;
+import org.restpoint.acquisition.sample.SampleException;
+import org.restpoint.acquisition.sample.SampleLabel;
+import org.restpoint.stability.calibration.Reason;
+
+/**
+ * Keeps the records of a station's samples. A correction says each result of its sample again, of
+ * whatever probe it is.
+ */
+final class SampleDesk {
+
+  private final String station;
+  private final Map<String, String> analytes;
+  private final Output output;
+  private final Archive archive;
+
+  /**
+   * A desk without a record of its own: all are in the archive.
+   *
+   * @param analytes the ion of each electrode, by its name
+   */
+  SampleDesk(String station, Map<String, String> analytes, Output output, Archive archive) {
+    this.station = station;
+    this.analytes = Map.copyOf(analytes);
+    this.output = output;
+    this.archive = archive;
+  }
+
+  /**
+   * Keeps what an instruction tells of a sample, if it tells anything.
+   *
+   * @return whether there is more to be done by the probe
+   */
+  boolean take(Instant given, String probe, Instruction instruction) {
+    Instant time = given.truncatedTo(ChronoUnit.MILLIS);
+    if (instruction.task() instanceof Instruction.KeepSample keep) {
+      return record(time, probe, instruction, keep.told());
+    }
+    if (instruction.task() instanceof Instruction.Measure measure) {
+      Optional<ObjectNode> told = measure.sample().filter(fields -> fields.size() > 1);
+      Optional<Reason> wrong = told.flatMap(fields -> keep(time, probe, fields));
+      wrong.ifPresent(why -> refuse(time, probe, instruction, why));
+      return wrong.isEmpty();
+    }
+    return true;
+  }
+
+  private boolean record(Instant time, String probe, Instruction instruction, ObjectNode told) {
+    Optional<Reason> wrong = keep(time, probe, told);
+    if (wrong.isPresent()) {
+      refuse(time, probe, instruction, wrong.get());
+    } else {
+      answer(time, probe, instruction, Verdict.ACCEPTED, List.of(), Optional.empty());
+      Optional<SampleRecord> kept = archive.record(number(told));
+      answer(time, probe, instruction, Verdict.DONE, List.of(), kept.map(Event.class::cast));
+    }
+    return false;
+  }
+
+  /** Keeps it, or says why not. */
+  private Optional<Reason> keep(Instant time, String probe, ObjectNode told) {
+    String number = number(told);
+    Optional<SampleRecord> before = archive.record(number);
+    Merged merged = Merged.of(before.map(SampleRecord::sample), told);
+    Optional<Reason> wrong = wrong(time, merged.sample());
+    if (wrong.isEmpty() && !merged.changed().isEmpty()) {
+      int revision = before.map(SampleRecord::revision).orElse(0) + 1;
+      String id = SampleRecord.idOf(number);
+      output.event(
+          new SampleRecord(id, revision, station, probe, time, merged.sample(), merged.changed()));
+      Revision revisions = new Revision(archive, output);
+      for (Result result : archive.resultsOf(number)) {
+        Optional<String> analyte = Optional.ofNullable(analytes.get(result.probe()));
+        revisions.revise(
+            time,
+            result.id(),
+            merged.because(),
+            published -> SampleLabel.on(published, merged.sample(), analyte));
+      }
+    }
+    return wrong;
+  }
+
+  private static Optional<Reason> wrong(Instant now, ObjectNode record) {
+    Optional<String> why;
+    try {
+      why = Sample.of(record).takenAfter(now);
+    } catch (SampleException e) {
+      why = Optional.of(String.valueOf(e.getMessage()));
+    }
+    return why.map(
+        text ->
+            new Reason(
+                "sample-wrong",
+                "the record of sample %s cannot be so: %s".formatted(number(record), text),
+                "Mend it and send it again; what was kept before stays."));
+  }
+
+  private static String number(ObjectNode record) {
+    return record.path("number").asText();
+  }
+
+  private void refuse(Instant time, String probe, Instruction instruction, Reason reason) {
+    answer(time, probe, instruction, Verdict.REFUSED, List.of(reason), Optional.empty());
+  }
+
+  private void answer(
+      Instant time,
+      String probe,
+      Instruction instruction,
+      Verdict verdict,
+      List<Reason> reasons,
+      Optional<Event> outcome) {
+    output.answer(
+        new Answer(
+            instruction.id(),
+            station,
+            probe,
+            time,
+            instruction.task().word(),
+            verdict,
+            reasons,
+            outcome));
+  }
+}
