@@ -54,7 +54,7 @@ final class SampleDesk {
     if (instruction.task() instanceof Instruction.KeepSample keep) {
       return record(time, probe, instruction, keep.told());
     }
-    if (instruction.task() instanceof Instruction.Measure measure) {
+    if (instruction.task() instanceof Instruction.Measure measure && !measure.confidential()) {
       Optional<ObjectNode> told = measure.sample().filter(fields -> fields.size() > 1);
       Optional<Reason> wrong = told.flatMap(fields -> keep(time, probe, fields));
       wrong.ifPresent(why -> refuse(time, probe, instruction, why));
