@@ -37,8 +37,8 @@ import picocli.CommandLine.Spec;
     name = "tell",
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
-      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER],",
-      "verify standard=NAME, rinsed, replaced [part=membrane|electrode], cancel."
+      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER]",
+      "[recipe=NAME], verify standard=NAME, rinsed, replaced [part=membrane|electrode], cancel."
     })
 final class TellCommand implements Callable<Integer> {
 

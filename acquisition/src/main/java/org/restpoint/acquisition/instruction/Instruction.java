@@ -36,8 +36,9 @@ public record Instruction(Optional<String> id, Task task) {
    * Read a sample.
    *
    * @param sample the sample's record, where one was given
+   * @param recipe how it was prepared, where it was named
    */
-  public record Measure(Optional<ObjectNode> sample) implements Task {
+  public record Measure(Optional<ObjectNode> sample, Optional<String> recipe) implements Task {
     @Override
     public String word() {
       return "measure";

@@ -79,8 +79,9 @@ public final class InstructionReader {
   }
 
   private static Task measure(Fields fields) {
-    fields.only("measure", "sample");
-    return new Instruction.Measure(fields.find("sample").map(InstructionReader::sample));
+    fields.only("measure", "sample", "recipe");
+    return new Instruction.Measure(
+        fields.find("sample").map(InstructionReader::sample), fields.text("recipe"));
   }
 
   private static ObjectNode sample(JsonNode sample) {

@@ -1,6 +1,7 @@
 package org.restpoint.acquisition.probe;
 
 import java.util.Map;
+import org.restpoint.acquisition.preparation.Recipes;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Calibrator;
@@ -23,6 +24,7 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param matrix what else is in its samples and standards
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
+ * @param recipes how its samples may be prepared
  */
 public record ProbeSettings(
     String station,
@@ -36,7 +38,8 @@ public record ProbeSettings(
     Calibrator calibrator,
     Matrix matrix,
     Calibrate calibrate,
-    Routine routine) {
+    Routine routine,
+    Recipes recipes) {
 
   /** What its results are counted in. */
   public Scale scale() {

@@ -29,6 +29,7 @@ record Column(String name, String pointer) {
           new Column("kind", "/reported/kind"),
           at("quality"),
           at("flags"),
+          new Column("recipe", "/preparation/recipe"),
           new Column("sample", "/sample"),
           at("millivolts"),
           at("millivoltsUncertainty"),
@@ -76,7 +77,8 @@ record Column(String name, String pointer) {
           at("standard"),
           at("sample"),
           at("minutes"),
-          at("part"));
+          at("part"),
+          at("recipe"));
 
   private static Column at(String field) {
     return new Column(field, "/" + field);

@@ -52,8 +52,10 @@ class InstructionReaderTest {
 
   @Test
   void aMeasureTakesNothingANumberOrARecord() {
-    assertThat(task("{\"do\":\"measure\"}")).isEqualTo(new Instruction.Measure(Optional.empty()));
+    assertThat(task("{\"do\":\"measure\"}")).isEqualTo(new Instruction.Measure(Optional.empty(), Optional.empty()));
     assertThat(sample("\"S-12\"")).isEqualTo("{\"number\":\"S-12\"}");
+    assertThat(task("{\"do\":\"measure\",\"recipe\":\"tile\"}"))
+        .isEqualTo(new Instruction.Measure(Optional.empty(), Optional.of("tile")));
     assertThat(sample("{\"field\":\"north 40\",\"depth\":[0,12]}"))
         .isEqualTo("{\"field\":\"north 40\",\"depth\":[0,12]}");
   }
@@ -103,7 +105,7 @@ class InstructionReaderTest {
         "{\"do\":\"measure\",\"sample\":12}  | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found 12",
         "{\"do\":\"measure\",\"sample\":\"\"} | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found \"\"",
         "{\"do\":\"measure\",\"sample\":null} | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found null",
-        "{\"do\":\"measure\",\"smaple\":\"x\"} | measure takes do, id, probe, sample, time; found smaple",
+        "{\"do\":\"measure\",\"smaple\":\"x\"} | measure takes do, id, probe, recipe, sample, time; found smaple",
         "{\"do\":\"soak\",\"minutes\":0}     | minutes: expected a whole number from 1 to 10080; found 0",
         "{\"do\":\"soak\",\"minutes\":1.5}   | minutes: expected a whole number from 1 to 10080; found 1.5",
         "{\"do\":\"soak\",\"minutes\":10081} | minutes: expected a whole number from 1 to 10080; found 10081",

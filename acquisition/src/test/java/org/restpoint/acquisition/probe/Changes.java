@@ -149,6 +149,7 @@ final class Changes {
         calibrator,
         matrix,
         calibrate,
-        plain.routine());
+        plain.routine(),
+        plain.recipes());
   }
 }
