@@ -25,7 +25,6 @@ final class VesselReader {
   /** What the preparation of standards looks like. */
   static final String A_STANDARD = AS_LABELLED + ", or " + POURED;
 
-  private static final List<String> KINDS = List.of("volume", "adjustor-share");
   private static final Allowed SHARE = Allowed.above(Measure.SHARE, "0 %", "50 %");
   private static final Vessel ALONE = new Vessel.AsItIs(0);
 
@@ -80,7 +79,7 @@ final class VesselReader {
       return keys.find("adjustor-share").flatMap(SHARE::number).map(Vessel.AsItIs::new);
     }
     keys.only(
-        POURED_KEYS, SHARE_KEYS, "what is poured has adjustor by volume: write " + KINDS.get(0));
+        POURED_KEYS, SHARE_KEYS, "it goes only without volume: write adjustor and its volume");
     return poured(keys);
   }
 
@@ -99,7 +98,7 @@ final class VesselReader {
     double inside = volume.get().millilitres() + adjustor.map(Volume::millilitres).orElse(0.0);
     if (flask.filter(to -> to.millilitres() < inside).isPresent()) {
       keys.find("flask")
-          .ifPresent(at -> at.refuse("a flask of no less than what goes into it"));
+          .ifPresent(at -> at.refuse("a flask that takes the volume and its adjustor"));
       return Optional.empty();
     }
     return Optional.of(new Vessel.Poured(volume.get(), adjustor, flask));
