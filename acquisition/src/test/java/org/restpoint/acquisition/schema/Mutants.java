@@ -13,18 +13,24 @@ import java.util.Map;
 final class Mutants {
 
   private static final Map<String, JsonNode> SHAPES =
-      Map.of(
-          "budget", Schemas.schema("result.json").at("/$defs/budgetLine"),
-          "remarks", Schemas.schema("terms.json").at("/$defs/reason"),
-          "reasons", Schemas.schema("terms.json").at("/$defs/reason"),
-          "points", Schemas.schema("calibration.json").at("/$defs/point"),
-          "members", Schemas.schema("settling.json").at("/$defs/member"),
-          "calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed"),
-          "concentration", Schemas.schema("result.json").at("/$defs/amount"),
-          "reported", Schemas.schema("result.json").at("/$defs/reported"),
-          "verification", Schemas.schema("result.json").at("/$defs/verification"));
+      Map.ofEntries(
+          shape("budget", "result.json", "/$defs/budgetLine"),
+          shape("remarks", "terms.json", "/$defs/reason"),
+          shape("reasons", "terms.json", "/$defs/reason"),
+          shape("points", "calibration.json", "/$defs/point"),
+          shape("members", "settling.json", "/$defs/member"),
+          shape("calibration", "result.json", "/$defs/calibrationUsed"),
+          shape("concentration", "result.json", "/$defs/amount"),
+          shape("reported", "result.json", "/$defs/reported"),
+          shape("verification", "result.json", "/$defs/verification"),
+          shape("preparation", "result.json", "/$defs/preparation"),
+          shape("figures", "result.json", "/$defs/preparation/properties/figures/items"));
 
   private Mutants() {}
+
+  private static Map.Entry<String, JsonNode> shape(String name, String file, String pointer) {
+    return Map.entry(name, Schemas.schema(file).at(pointer));
+  }
 
   /** A wrong object and what is wrong with it. */
   record Mutant(String wrong, JsonNode object) {}
