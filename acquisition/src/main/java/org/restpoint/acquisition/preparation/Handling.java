@@ -41,10 +41,7 @@ record Handling(Dilution dilution, Adjustment adjustment) {
 
   static Figure figure(String whose, Quantity quantity) {
     return new Figure(
-        whose + quantity.name(),
-        quantity.value(),
-        quantity.unit(),
-        quantity.standardUncertainty());
+        whose + quantity.name(), quantity.value(), quantity.unit(), quantity.standardUncertainty());
   }
 
   private static Quantity quantity(Budget budget) {

@@ -45,10 +45,7 @@ public record Prepared(Reported reported, Preparation preparation, List<String> 
     String unit = soil ? MASS_CONCENTRATION : amount.unit();
     Quantity read =
         Quantity.of(
-            "read",
-            unit,
-            scale * amount.value(),
-            scale * amount.uncertainty() / amount.coverage());
+            "read", unit, scale * amount.value(), scale * amount.uncertainty() / amount.coverage());
     Reckoned reckoned = recipe.reckon(read, moisturePercent);
     Quantity value = reckoned.value();
     List<Figure> figures = new ArrayList<>(reckoned.figures());

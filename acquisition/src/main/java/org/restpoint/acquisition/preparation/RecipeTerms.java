@@ -59,8 +59,7 @@ final class RecipeTerms {
                         volume("aliquot", step.aliquot()), volume("flask", step.flask())))
             .toList();
     return new Handling(
-        new Dilution(steps),
-        new Adjustment(vessel(liquid, sample), vessel("standard", standard)));
+        new Dilution(steps), new Adjustment(vessel(liquid, sample), vessel("standard", standard)));
   }
 
   private static WaterPortion vessel(String liquid, Vessel vessel) {

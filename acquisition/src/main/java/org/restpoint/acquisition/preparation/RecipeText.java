@@ -36,8 +36,7 @@ final class RecipeText {
   private static String portion(Portion portion) {
     String soil = portion.dryness() == Dryness.AIR_DRY ? "air-dry soil" : "soil as received";
     if (portion instanceof Portion.Scoops scoops) {
-      double grams =
-          scoops.count() * scoops.scoop().millilitres() * scoops.gramsPerMillilitre();
+      double grams = scoops.count() * scoops.scoop().millilitres() * scoops.gramsPerMillilitre();
       return "%d level %s of %s of %s at %s g/mL (u = %s g/mL, %s), %s g"
           .formatted(
               scoops.count(),
@@ -59,9 +58,7 @@ final class RecipeText {
   }
 
   private static String standards(Vessel standard) {
-    return isAlone(standard)
-        ? "; standards as labelled"
-        : "; " + vessel(standard, "standards");
+    return isAlone(standard) ? "; standards as labelled" : "; " + vessel(standard, "the standards");
   }
 
   private static boolean isAlone(Vessel vessel) {
@@ -70,7 +67,7 @@ final class RecipeText {
 
   private static String vessel(Vessel vessel, String of) {
     if (vessel instanceof Vessel.AsItIs as) {
-      return "%s with %s %% of adjustor in it".formatted(of, number(as.adjustorPercent()));
+      return "%s %% of %s is adjustor".formatted(number(as.adjustorPercent()), of);
     }
     Vessel.Poured poured = (Vessel.Poured) vessel;
     return "%s of %s%s%s"

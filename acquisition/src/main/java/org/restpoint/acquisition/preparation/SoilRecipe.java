@@ -46,8 +46,7 @@ record SoilRecipe(
         moisturePercent.isPresent()
             ? Optional.of(ofSample(moisturePercent.getAsDouble()))
             : moisture;
-    SoilResult result =
-        new SoilExtract(portion, extractant, water).of(handling.before(read));
+    SoilResult result = new SoilExtract(portion, extractant, water).of(handling.before(read));
     List<Reason> remarks = new ArrayList<>(result.remarks());
     handling.adjustment().remark().ifPresent(remarks::add);
     return new Reckoned(

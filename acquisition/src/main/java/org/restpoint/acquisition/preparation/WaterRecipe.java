@@ -1,6 +1,5 @@
 package org.restpoint.acquisition.preparation;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import org.restpoint.stability.uncertainty.Source.Quantity;
 

@@ -81,7 +81,7 @@ final class Preparations {
   private Optional<String> name(Optional<String> asked, Optional<ObjectNode> sample) {
     return scale instanceof Scale.OfPh
         ? Optional.empty()
-        : asked.or(() -> field(sample, RECIPE).map(JsonNode::asText));
+        : asked.or(() -> field(sample, RECIPE).map(Preparations::word));
   }
 
   private static Reason ofPh() {
@@ -122,8 +122,14 @@ final class Preparations {
     return sample.map(record -> record.path(name)).filter(value -> !isAbsent(value));
   }
 
+  private static String word(JsonNode value) {
+    return value.isTextual() ? value.textValue() : value.toString();
+  }
+
   private static boolean isAbsent(JsonNode value) {
-    return value.isMissingNode() || value.isNull() || value.asText("-").isBlank();
+    return value.isMissingNode()
+        || value.isNull()
+        || (value.isTextual() && value.textValue().isBlank());
   }
 
   /** How many mg/L one of the results' unit is, on their basis. */

@@ -52,7 +52,8 @@ class InstructionReaderTest {
 
   @Test
   void aMeasureTakesNothingANumberOrARecord() {
-    assertThat(task("{\"do\":\"measure\"}")).isEqualTo(new Instruction.Measure(Optional.empty(), Optional.empty()));
+    assertThat(task("{\"do\":\"measure\"}"))
+        .isEqualTo(new Instruction.Measure(Optional.empty(), Optional.empty()));
     assertThat(sample("\"S-12\"")).isEqualTo("{\"number\":\"S-12\"}");
     assertThat(task("{\"do\":\"measure\",\"recipe\":\"tile\"}"))
         .isEqualTo(new Instruction.Measure(Optional.empty(), Optional.of("tile")));

@@ -31,8 +31,7 @@ class RecipeTest {
   private static final Vessel PLAIN =
       new Vessel.Poured(new Volume(25, 0.03), Optional.empty(), Optional.empty());
   private static final Vessel ADJUSTED =
-      new Vessel.Poured(
-          new Volume(25, 0.03), Optional.of(new Volume(0.5, 0.01)), Optional.empty());
+      new Vessel.Poured(new Volume(25, 0.03), Optional.of(new Volume(0.5, 0.01)), Optional.empty());
 
   private static Recipes recipes() {
     Map<String, Recipe> all = new LinkedHashMap<>();
@@ -48,8 +47,7 @@ class RecipeTest {
   private static Recipe soil(String name, Optional<Moisture> moisture) {
     return new Recipe.Soil(
         name,
-        new Portion.Scoops(
-            2, new Volume(4, 0.2), 1.25, 0.1, "ten scoops weighed", Dryness.AIR_DRY),
+        new Portion.Scoops(2, new Volume(4, 0.2), 1.25, 0.1, "ten scoops weighed", Dryness.AIR_DRY),
         new Volume(25, 0.3),
         moisture,
         Optional.empty(),
@@ -132,8 +130,7 @@ class RecipeTest {
   @Test
   void aSamplesOwnMoistureGoesBeforeTheRecipes() {
     for (String recipe : new String[] {"dry", "soil"}) {
-      Result result =
-          measured("'recipe':'%s','sample':{'moisturePercent':6}".formatted(recipe));
+      Result result = measured("'recipe':'%s','sample':{'moisturePercent':6}".formatted(recipe));
       assertThat(reported(result).value()).isCloseTo(8 * 2.71, within(1e-6));
       assertThat(reported(result).kind()).isEqualTo("dry soil");
       assertThat(figure(result, "moisture").standardUncertainty()).isEqualTo(1);
@@ -159,8 +156,8 @@ class RecipeTest {
   }
 
   /**
-   * Sample and standards alike: the factor is 1. Its u by hand: f = 1 + a/s, u(f) = √((0.0057735/25)²
-   * + (0.5·0.0173205/625)²) = 2.3136e-4, twice: √2 · 2.3136e-4/1.02 = 3.2077e-4.
+   * Sample and standards alike: the factor is 1. Its u by hand: f = 1 + a/s, u(f) =
+   * √((0.0057735/25)² + (0.5·0.0173205/625)²) = 2.3136e-4, twice: √2 · 2.3136e-4/1.02 = 3.2077e-4.
    */
   @Test
   void waterWithAdjustorLikeItsStandardsIsWhatWasRead() {
@@ -232,8 +229,7 @@ class RecipeTest {
     assertThat(result.outcome()).isEqualTo(Outcome.REFUSED);
     assertThat(result.flags()).containsExactly("recipe-unknown");
     assertThat(result.reasons().get(0).text())
-        .isEqualTo(
-            "recipe dyr is not one of this station's recipes: dry, soil, tile, bare, alone");
+        .isEqualTo("recipe dyr is not one of this station's recipes: dry, soil, tile, bare, alone");
     assertThat(
             Bench.of(Setup.nitrate())
                 .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"dry\"}}")

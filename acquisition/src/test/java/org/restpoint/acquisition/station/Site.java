@@ -95,7 +95,8 @@ final class Site implements Output {
   }
 
   Site measure(String probe, double millivolts) {
-    return tell(probe, new Instruction.Measure(Optional.empty(), Optional.empty())).read(probe, millivolts);
+    return tell(probe, new Instruction.Measure(Optional.empty(), Optional.empty()))
+        .read(probe, millivolts);
   }
 
   Site thermometer(double celsius) {

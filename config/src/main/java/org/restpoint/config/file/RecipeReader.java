@@ -115,8 +115,7 @@ final class RecipeReader {
     Optional<Dilution> dilution = keys.find("dilution").flatMap(RecipeReader::dilution);
     Optional<Vessel> sample = keys.find("water").flatMap(VesselReader::water);
     Optional<Vessel> standard = VesselReader.standard(keys, sample);
-    return sample.flatMap(
-        in -> standard.map(with -> new Recipe.Water(name, dilution, in, with)));
+    return sample.flatMap(in -> standard.map(with -> new Recipe.Water(name, dilution, in, with)));
   }
 
   private static Optional<Volume> extractant(Section keys) {

@@ -56,9 +56,7 @@ final class SoilPortionReader {
     } else if (keys.has("scoops") && !keys.has("mass")) {
       keys.only(SCOOP_KEYS);
     } else {
-      keys.only(
-          Stream.concat(SCOOP_KEYS.stream(), Stream.of("mass"))
-              .toList());
+      keys.only(Stream.concat(SCOOP_KEYS.stream(), Stream.of("mass")).toList());
     }
     return keys.kind(KINDS);
   }

@@ -55,8 +55,7 @@ final class StationReader {
             .orElse(LogStyle.PLAIN);
     Standards standards =
         keys.find("standards").map(e -> Standards.read(e, vocabulary)).orElse(Standards.NONE);
-    Map<String, Recipe> recipes =
-        keys.find("recipes").map(RecipesReader::read).orElseGet(Map::of);
+    Map<String, Recipe> recipes = keys.find("recipes").map(RecipesReader::read).orElseGet(Map::of);
     Map<String, Probe> probes =
         keys.need("probes", ProbesReader.PROBES)
             .map(entry -> new ProbesReader(folder, vocabulary, standards).read(entry))

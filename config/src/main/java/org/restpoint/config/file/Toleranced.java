@@ -39,10 +39,8 @@ record Toleranced(Allowed range, String within) {
 
   /** What must be there. */
   Optional<Read> need(Section keys, String key, String withinKey) {
-    Optional<Measured> amount =
-        keys.need(key, range.measure().expected()).flatMap(range::measured);
-    Optional<Measured> tolerance =
-        keys.need(withinKey, expected()).flatMap(range.measure()::read);
+    Optional<Measured> amount = keys.need(key, range.measure().expected()).flatMap(range::measured);
+    Optional<Measured> tolerance = keys.need(withinKey, expected()).flatMap(range.measure()::read);
     if (amount.isEmpty() || tolerance.isEmpty()) {
       return Optional.empty();
     }

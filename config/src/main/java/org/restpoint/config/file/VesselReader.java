@@ -87,9 +87,7 @@ final class VesselReader {
     Optional<Volume> volume =
         Toleranced.VOLUME.need(keys, "volume", "within").map(Toleranced.Read::volume);
     Optional<Volume> adjustor =
-        Toleranced.VOLUME
-            .find(keys, "adjustor", "adjustor-within")
-            .map(Toleranced.Read::volume);
+        Toleranced.VOLUME.find(keys, "adjustor", "adjustor-within").map(Toleranced.Read::volume);
     Optional<Volume> flask =
         Toleranced.VOLUME.find(keys, "flask", "flask-within").map(Toleranced.Read::volume);
     if (volume.isEmpty()) {
