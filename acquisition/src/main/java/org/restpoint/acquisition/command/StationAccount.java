@@ -29,6 +29,10 @@ final class StationAccount {
     lines.add(
         "http      " + station.http().map(http -> http.host() + ":" + http.port()).orElse("none"));
     station.standards().values().forEach(standard -> lines.add("standard  " + standard(standard)));
+    for (List<String> recipe : RecipeAccount.of(station.recipes())) {
+      lines.add("recipe    " + recipe.get(0));
+      recipe.stream().skip(1).forEach(line -> lines.add(INDENT + line));
+    }
     for (Probe probe : station.probes().values()) {
       lines.add("probe     " + probe.name() + ": " + link(probe.link()));
       if (probe.link() instanceof LinkSettings.Recording recording) {

@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
     name = "tell",
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
-      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER] [private=true],",
-      "verify standard=NAME, sample number=NUMBER [grower=NAME kind=soil ...],",
+      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER]",
+      "[recipe=NAME] [private=true], verify standard=NAME, sample number=NUMBER [grower=NAME kind=soil ...],",
       "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode], cancel."
     })
 final class TellCommand implements Callable<Integer> {

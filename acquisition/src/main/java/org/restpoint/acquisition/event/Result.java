@@ -223,7 +223,8 @@ public record Result(
    * @param uncertainty expanded uncertainty in the same unit
    * @param coverage the coverage factor k, 2
    * @param relation {@code =}, {@code <} or {@code >}
-   * @param kind of what: {@code solution as measured}
+   * @param kind of what: {@code solution as measured}, or what a recipe makes of it: {@code water
+   *     sample}, {@code dry soil}, {@code air-dry soil}, {@code soil as received}
    */
   public record Reported(
       double value,

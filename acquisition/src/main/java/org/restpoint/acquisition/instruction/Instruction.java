@@ -36,9 +36,11 @@ public record Instruction(Optional<String> id, Task task) {
    * Read a sample.
    *
    * @param sample what is told of the sample, its number at least, where anything is
+   * @param recipe how it was prepared, where it was named
    * @param confidential whether nobody but the caller hears of it, and nothing of it is kept
    */
-  public record Measure(Optional<ObjectNode> sample, boolean confidential) implements Task {
+  public record Measure(
+      Optional<ObjectNode> sample, Optional<String> recipe, boolean confidential) implements Task {
     @Override
     public String word() {
       return "measure";

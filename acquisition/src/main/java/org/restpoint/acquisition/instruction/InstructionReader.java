@@ -88,9 +88,11 @@ public final class InstructionReader {
   }
 
   private static Task measure(Fields fields) {
-    fields.only("measure", "sample", "private");
+    fields.only("measure", "sample", "recipe", "private");
     return new Instruction.Measure(
-        fields.find("sample").map(InstructionReader::sample), fields.flag("private"));
+        fields.find("sample").map(InstructionReader::sample),
+        fields.text("recipe"),
+        fields.flag("private"));
   }
 
   private static ObjectNode sample(JsonNode sample) {

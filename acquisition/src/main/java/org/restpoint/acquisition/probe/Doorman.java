@@ -19,10 +19,12 @@ final class Doorman {
 
   private final ProbeSettings settings;
   private final CalibrationBook calibrations;
+  private final Preparations preparations;
 
   Doorman(ProbeSettings settings, CalibrationBook calibrations) {
     this.settings = settings;
     this.calibrations = calibrations;
+    this.preparations = new Preparations(settings);
   }
 
   /** What becomes of an instruction. */
@@ -61,7 +63,10 @@ final class Doorman {
       return admission instanceof Admission.Read ? withCalibration(admission) : admission;
     }
     if (task instanceof Instruction.Measure measure) {
-      return withCalibration(new Admission.Read(new Purpose.OfSample(measure.sample())));
+      Optional<Reason> trouble = preparations.trouble(measure);
+      return trouble.isPresent()
+          ? new Admission.Refused(trouble.get())
+          : withCalibration(new Admission.Read(new Purpose.OfSample(measure.sample())));
     }
     if (task instanceof Instruction.Rinsed rinsed && rinsed.into().isPresent()) {
       String name = rinsed.into().get();

@@ -2,6 +2,7 @@ package org.restpoint.acquisition.probe;
 
 import java.util.Map;
 import java.util.Optional;
+import org.restpoint.acquisition.preparation.Recipes;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Routine;
@@ -26,6 +27,7 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
  * @param care how it is looked after, where somebody tells what is done with it
+ * @param recipes how its samples may be prepared
  */
 public record ProbeSettings(
     String station,
@@ -40,7 +42,8 @@ public record ProbeSettings(
     Matrix matrix,
     Calibrate calibrate,
     Routine routine,
-    Optional<Care> care) {
+    Optional<Care> care,
+    Recipes recipes) {
 
   /** What its results are counted in. */
   public Scale scale() {

@@ -12,6 +12,7 @@ import org.restpoint.acquisition.event.Result.CalibrationUsed;
 import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Verification;
+import org.restpoint.acquisition.preparation.Prepared;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.RestProgress;
 import org.restpoint.stability.rest.RestingPotential;
@@ -37,6 +38,7 @@ final class ResultDraft {
   private Optional<List<BudgetLine>> budget = Optional.empty();
   private Optional<List<Interference>> interference = Optional.empty();
   private Optional<Verification> verification = Optional.empty();
+  private Optional<Prepared> prepared = Optional.empty();
   private int quality;
   private List<String> flags = List.of();
   private List<Reason> reasons = List.of();
@@ -94,6 +96,11 @@ final class ResultDraft {
     return this;
   }
 
+  ResultDraft prepared(Optional<Prepared> asked) {
+    prepared = asked;
+    return this;
+  }
+
   ResultDraft judged(int flag, List<String> codes, List<Reason> why) {
     quality = flag;
     flags = List.copyOf(codes);
@@ -126,11 +133,11 @@ final class ResultDraft {
             .orElse(OptionalDouble.empty()),
         calibration,
         amount,
-        amount.map(ResultMaker::reported),
+        prepared.map(Prepared::reported).or(() -> amount.map(ResultMaker::reported)),
         budget,
         interference,
         verification,
-        Optional.empty(),
+        prepared.map(Prepared::preparation),
         sample,
         quality,
         flags,

@@ -45,9 +45,11 @@ final class ResultMaker {
   private static final double ROUNDING_KELVIN = 1e-9;
 
   private final ProbeSettings settings;
+  private final Preparations preparations;
 
   ResultMaker(ProbeSettings settings) {
     this.settings = settings;
+    this.preparations = new Preparations(settings);
   }
 
   /** A potential at rest, with the calibration and flags in force at its time. */
@@ -112,6 +114,8 @@ final class ResultMaker {
       all.add("check-uncertain");
     }
     all.addAll(settings.matrix().flags(settings.scale(), sample, interference, amount));
+    Preparations.Outcome preparation = preparations.of(attempt, amount);
+    all.addAll(preparation.flags());
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
@@ -119,6 +123,7 @@ final class ResultMaker {
             amount,
             rest.forecast() ? foretold(told.get().budget()) : told.get().budget(),
             interference)
+        .prepared(preparation.prepared())
         .verification(verified.map(Checks.Check::verification))
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();

@@ -43,6 +43,7 @@ record Column(String name, String pointer) {
           told("latitude"),
           told("longitude"),
           at("sample"),
+          new Column("recipe", "/preparation/recipe"),
           at("millivolts"),
           at("millivoltsUncertainty"),
           at("celsius"),
@@ -99,7 +100,8 @@ record Column(String name, String pointer) {
           at("minutes"),
           at("days"),
           at("into"),
-          at("part"));
+          at("part"),
+          at("recipe"));
 
   private static Column at(String field) {
     return new Column(field, "/" + field);

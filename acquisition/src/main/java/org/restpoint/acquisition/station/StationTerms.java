@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.restpoint.acquisition.preparation.Recipes;
 import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Electrode;
@@ -118,7 +119,8 @@ public final class StationTerms {
         terms.matrix(),
         electrode.calibrate(),
         electrode.routine(),
-        electrode.care());
+        electrode.care(),
+        Recipes.of(station.recipes()));
   }
 
   private static RestRule rule(SettleRule rule) {

@@ -65,7 +65,9 @@ class InstructionReaderTest {
   @Test
   void aMeasureTakesNothingANumberOrARecord() {
     assertThat(task("{\"do\":\"measure\"}"))
-        .isEqualTo(new Instruction.Measure(Optional.empty(), false));
+        .isEqualTo(new Instruction.Measure(Optional.empty(), Optional.empty(), false));
+    assertThat(task("{\"do\":\"measure\",\"recipe\":\"tile\",\"private\":true}"))
+        .isEqualTo(new Instruction.Measure(Optional.empty(), Optional.of("tile"), true));
     assertThat(sample("\"S-12\"")).isEqualTo("{\"number\":\"S-12\"}");
     assertThat(sample("{\"field\":\" north 40 \",\"number\":\"S-12\",\"grower\":\"\"}"))
         .isEqualTo("{\"number\":\"S-12\",\"grower\":\"\",\"field\":\"north 40\"}");
@@ -114,7 +116,7 @@ class InstructionReaderTest {
         "{\"do\":\"measure\",\"sample\":12}  | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found 12",
         "{\"do\":\"measure\",\"sample\":\"\"} | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found \"\"",
         "{\"do\":\"measure\",\"sample\":null} | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found null",
-        "{\"do\":\"measure\",\"smaple\":\"x\"} | measure takes do, id, private, probe, sample, time; found smaple",
+        "{\"do\":\"measure\",\"smaple\":\"x\"} | measure takes do, id, private, probe, recipe, sample, time; found smaple",
         "{\"do\":\"measure\",\"sample\":{}} | sample: number is missing: expected the number of the sample",
         "{\"do\":\"sample\"} | sample is missing: expected a record in braces with its number",
         "{\"do\":\"sample\",\"sample\":\"S-1\"} | sample: expected a record in braces with its number; found \"S-1\"",

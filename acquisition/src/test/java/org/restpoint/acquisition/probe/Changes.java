@@ -152,6 +152,7 @@ final class Changes {
         matrix,
         calibrate,
         plain.routine(),
-        plain.care());
+        plain.care(),
+        plain.recipes());
   }
 }

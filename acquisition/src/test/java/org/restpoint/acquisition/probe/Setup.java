@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.restpoint.acquisition.preparation.Recipes;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Care;
 import org.restpoint.config.station.LowEnd;
@@ -43,6 +44,7 @@ final class Setup {
   private Routine routine = new Routine.Instructed();
   private Optional<RestRule> rule = Optional.empty();
   private boolean learn = true;
+  private Recipes recipes = Recipes.none();
   private UnaryOperator<ProbeSettings> change = settings -> settings;
 
   /** Nitrate as N in mg/L, at the bench, with standards of 5, 20 and 100 mg/L. */
@@ -90,6 +92,11 @@ final class Setup {
 
   Setup learn(boolean whether) {
     learn = whether;
+    return this;
+  }
+
+  Setup recipes(Recipes known) {
+    recipes = known;
     return this;
   }
 
@@ -183,6 +190,7 @@ final class Setup {
             2,
             0),
         routine,
-        care);
+        care,
+        recipes);
   }
 }

@@ -22,6 +22,8 @@ class InstructionTest {
         "{'do':'measure'}",
         "{'do':'measure','sample':'S-1'}",
         "{'do':'measure','sample':{'number':'S-1','field':'north','depthTopCentimetres':0}}",
+        "{'do':'measure','sample':'S-1','recipe':'tile'}",
+        "{'do':'measure','sample':'S-1','private':true}",
         "{'do':'sample','sample':{'number':'S-1'}}",
         "{'do':'sample','sample':{'number':'S-1','grower':'','taken':'2026-04-02t09:15+02'}}",
         "{'do':'sample','sample':{'number':'S-1','grower':'A','farm':'B','field':'C','tract':'D',"
@@ -66,6 +68,9 @@ class InstructionTest {
         "{'do':'calibrate','standard':'mid','sample':'S-1'}",
         "{'do':'calibrate','standards':'mid'}",
         "{'do':'measure','sample':5}",
+        "{'do':'measure','recipe':5}",
+        "{'do':'measure','recipe':' '}",
+        "{'do':'verify','standard':'mid','recipe':'tile'}",
         "{'do':'measure','sample':['S-1']}",
         "{'do':'measure','sample':null}",
         "{'do':'measure','standard':'mid'}",

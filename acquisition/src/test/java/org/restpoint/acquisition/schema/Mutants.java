@@ -14,19 +14,25 @@ final class Mutants {
 
   private static final Map<String, JsonNode> SHAPES =
       Map.ofEntries(
-          Map.entry("sample", Schemas.schema("sample.json").at("/$defs/record")),
-          Map.entry("changed", Schemas.schema("sample.json").at("/$defs/change")),
-          Map.entry("budget", Schemas.schema("result.json").at("/$defs/budgetLine")),
-          Map.entry("remarks", Schemas.schema("terms.json").at("/$defs/reason")),
-          Map.entry("reasons", Schemas.schema("terms.json").at("/$defs/reason")),
-          Map.entry("points", Schemas.schema("calibration.json").at("/$defs/point")),
-          Map.entry("members", Schemas.schema("settling.json").at("/$defs/member")),
-          Map.entry("calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed")),
-          Map.entry("concentration", Schemas.schema("result.json").at("/$defs/amount")),
-          Map.entry("reported", Schemas.schema("result.json").at("/$defs/reported")),
-          Map.entry("verification", Schemas.schema("result.json").at("/$defs/verification")));
+          shape("sample", "sample.json", "/$defs/record"),
+          shape("changed", "sample.json", "/$defs/change"),
+          shape("budget", "result.json", "/$defs/budgetLine"),
+          shape("remarks", "terms.json", "/$defs/reason"),
+          shape("reasons", "terms.json", "/$defs/reason"),
+          shape("points", "calibration.json", "/$defs/point"),
+          shape("members", "settling.json", "/$defs/member"),
+          shape("calibration", "result.json", "/$defs/calibrationUsed"),
+          shape("concentration", "result.json", "/$defs/amount"),
+          shape("reported", "result.json", "/$defs/reported"),
+          shape("verification", "result.json", "/$defs/verification"),
+          shape("preparation", "result.json", "/$defs/preparation"),
+          shape("figures", "result.json", "/$defs/preparation/properties/figures/items"));
 
   private Mutants() {}
+
+  private static Map.Entry<String, JsonNode> shape(String name, String file, String pointer) {
+    return Map.entry(name, Schemas.schema(file).at(pointer));
+  }
 
   /** A wrong object and what is wrong with it. */
   record Mutant(String wrong, JsonNode object) {}

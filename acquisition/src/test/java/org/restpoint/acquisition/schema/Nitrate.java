@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.restpoint.acquisition.preparation.Recipes;
 import org.restpoint.acquisition.probe.Amounts;
 import org.restpoint.acquisition.probe.Matrix;
 import org.restpoint.acquisition.probe.ProbeSettings;
@@ -13,6 +14,7 @@ import org.restpoint.acquisition.probe.Scale;
 import org.restpoint.acquisition.probe.Standard;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.LowEnd;
+import org.restpoint.config.station.Recipe;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.SlopeLimits;
@@ -78,7 +80,31 @@ final class Nitrate {
             2,
             0),
         routine,
-        Optional.empty());
+        Optional.empty(),
+        Recipes.of(recipes()));
+  }
+
+  /** Tile water with adjustor, and soil of which nobody knows the moisture. */
+  private static Map<String, Recipe> recipes() {
+    Recipe.Volume sample = new Recipe.Volume(25, 0.03);
+    Recipe.Vessel adjusted =
+        new Recipe.Vessel.Poured(
+            sample, Optional.of(new Recipe.Volume(0.5, 0.01)), Optional.empty());
+    Recipe.Vessel plain = new Recipe.Vessel.AsItIs(0);
+    return Map.of(
+        "tile",
+        new Recipe.Water("tile", Optional.empty(), adjusted, adjusted),
+        "soil",
+        new Recipe.Soil(
+            "soil",
+            new Recipe.Portion.Weighed(10, 0.05, Recipe.Dryness.AIR_DRY),
+            sample,
+            Optional.empty(),
+            Optional.empty(),
+            plain,
+            plain),
+        "bare",
+        new Recipe.Water("bare", Optional.empty(), adjusted, plain));
   }
 
   private static Standard standard(

@@ -21,6 +21,7 @@ import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Notice;
+import org.restpoint.acquisition.event.Preparation;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.event.Result;
@@ -46,6 +47,11 @@ class RecordShapeTest {
           new Shape(Result.Verification.class, "result.json", "/$defs/verification"),
           new Shape(BudgetLine.class, "result.json", "/$defs/budgetLine"),
           new Shape(Result.Interference.class, "result.json", "/$defs/interference"),
+          new Shape(Preparation.class, "result.json", "/$defs/preparation"),
+          new Shape(
+              Preparation.Figure.class,
+              "result.json",
+              "/$defs/preparation/properties/figures/items"),
           new Shape(Calibration.Limit.class, "calibration.json", "/$defs/limit"),
           new Shape(Calibration.class, "calibration.json", ""),
           new Shape(Calibration.Point.class, "calibration.json", "/$defs/point"),

@@ -22,6 +22,7 @@ final class Scenes {
   static List<JsonNode> all() {
     List<JsonNode> all = new ArrayList<>();
     all.addAll(bench());
+    all.addAll(recipes());
     all.addAll(badSolutions());
     all.addAll(refusedCalibrations());
     all.addAll(intervals());
@@ -57,6 +58,24 @@ final class Scenes {
         .read(5, Nitrate.millivolts(51))
         .pass(Duration.ofHours(13))
         .measure(20)
+        .said();
+  }
+
+  /** Samples prepared by recipes, rightly and wrongly. */
+  static List<JsonNode> recipes() {
+    return Session.of(BENCH)
+        .calibrate("low", 5)
+        .calibrate("high", 50)
+        .tell("{\"do\":\"measure\",\"sample\":\"T-1\",\"recipe\":\"tile\"}")
+        .read(5, Nitrate.millivolts(20))
+        .tell("{\"do\":\"measure\",\"recipe\":\"bare\"}")
+        .read(5, Nitrate.millivolts(20))
+        .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil\"}}")
+        .read(5, Nitrate.millivolts(20))
+        .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil\",\"moisturePercent\":4}}")
+        .read(5, Nitrate.millivolts(20))
+        .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil\",\"moisturePercent\":-4}}")
+        .tell("{\"do\":\"measure\",\"recipe\":\"tlie\"}")
         .said();
   }
 

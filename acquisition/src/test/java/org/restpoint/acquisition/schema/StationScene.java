@@ -140,6 +140,7 @@ final class StationScene {
         Optional.empty(),
         LogStyle.PLAIN,
         Map.of("low", low),
+        Map.of(),
         Map.of(
             Nitrate.PROBE,
             new Probe(Nitrate.PROBE, link, Optional.of(electrode), false),

@@ -95,6 +95,7 @@ final class Stations {
         Optional.empty(),
         LogStyle.PLAIN,
         Map.of("low", standard("low", 10), "high", standard("high", 100)),
+        Map.of(),
         probes);
   }
 

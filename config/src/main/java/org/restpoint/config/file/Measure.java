@@ -90,6 +90,18 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
           "0.02 mol/L",
           Map.of("mol/L", "1", "mmol/L", "0.001"));
 
+  /** Volume of a liquid or a scoop, base mL. */
+  static final Measure VOLUME =
+      of("a volume", "mL, L or uL", "25 mL", Map.of("mL", "1", "L", "1000", "uL", "0.001"));
+
+  /** Mass of soil, base g. */
+  static final Measure MASS =
+      of("a mass", "g, mg or kg", "10 g", Map.of("g", "1", "mg", "0.001", "kg", "1000"));
+
+  /** Density of soil in a scoop, base g/mL. */
+  static final Measure DENSITY =
+      of("a density", "g/mL or g/cm3", "1.25 g/mL", Map.of("g/mL", "1", "g/cm3", "1"));
+
   /** pH, base pH. */
   static final Measure PH = of("a pH value", "pH", "7.00 pH", Map.of(Quantity.PH, "1"));
 

@@ -11,6 +11,7 @@ import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.HttpAddress;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.Probe;
+import org.restpoint.config.station.Recipe;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.Station;
 
@@ -19,7 +20,7 @@ final class StationReader {
 
   /** The keys at the top. */
   static final List<String> KEYS =
-      List.of("station", "broker", "journal", "http", "logs", "standards", "probes");
+      List.of("station", "broker", "journal", "http", "logs", "standards", "recipes", "probes");
 
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]{1,64}");
   private static final String A_NAME = "a name of up to 64 letters, digits, - and _";
@@ -54,6 +55,7 @@ final class StationReader {
             .orElse(LogStyle.PLAIN);
     Standards standards =
         keys.find("standards").map(e -> Standards.read(e, vocabulary)).orElse(Standards.NONE);
+    Map<String, Recipe> recipes = keys.find("recipes").map(RecipesReader::read).orElseGet(Map::of);
     Map<String, Probe> probes =
         keys.need("probes", ProbesReader.PROBES)
             .map(entry -> new ProbesReader(folder, vocabulary, standards).read(entry))
@@ -65,7 +67,7 @@ final class StationReader {
     standards.solutions().forEach(solution -> solutions.put(solution.name(), solution));
     Path journalFile = journal.orElseGet(() -> folder.resolve(name.get() + ".db"));
     return Optional.of(
-        new Station(name.get(), broker.get(), journalFile, http, logs, solutions, probes));
+        new Station(name.get(), broker.get(), journalFile, http, logs, solutions, recipes, probes));
   }
 
   /** A name for topics, files and metrics. */

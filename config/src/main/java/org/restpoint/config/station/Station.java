@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param http where metrics and health are served; empty for none
  * @param logs how the log is written
  * @param standards the standards by name, in the file's order
+ * @param recipes how samples are prepared, by name, in the file's order
  * @param probes the probes by name, in the file's order
  */
 public record Station(
@@ -25,11 +26,13 @@ public record Station(
     Optional<HttpAddress> http,
     LogStyle logs,
     Map<String, StandardSolution> standards,
+    Map<String, Recipe> recipes,
     Map<String, Probe> probes) {
 
   /** Copies the maps in their order. */
   public Station {
     standards = Collections.unmodifiableMap(new LinkedHashMap<>(standards));
+    recipes = Collections.unmodifiableMap(new LinkedHashMap<>(recipes));
     probes = Collections.unmodifiableMap(new LinkedHashMap<>(probes));
   }
 }

@@ -21,6 +21,7 @@ class EachKeyTest {
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
+        "/mistakes-recipes.csv",
         "/mistakes-simulated.csv",
         "/mistakes-serial.csv",
         "/mistakes-sdi12.csv"

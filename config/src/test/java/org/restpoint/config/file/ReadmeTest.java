@@ -90,7 +90,16 @@ class ReadmeTest {
             CompensationReader.COEFFICIENT_KEYS,
             ActivityReader.KEYS,
             InterferentsReader.KNOWN_KEYS,
-            InterferentsReader.AT_MOST_KEYS);
+            InterferentsReader.AT_MOST_KEYS,
+            RecipeReader.SOIL_KEYS,
+            RecipeReader.WATER_KEYS,
+            RecipeReader.EXTRACTANT_KEYS,
+            RecipeReader.MOISTURE_KEYS,
+            RecipeReader.DILUTION_KEYS,
+            SoilPortionReader.SCOOP_KEYS,
+            SoilPortionReader.MASS_KEYS,
+            VesselReader.POURED_KEYS,
+            VesselReader.SHARE_KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));

@@ -58,6 +58,7 @@ class SchemaTest {
         "stream.yaml",
         "lab.yaml",
         "field.yaml",
+        "recipes.yaml",
         "recording.yaml",
         "simulated.yaml",
         "serial.yaml",
@@ -80,6 +81,7 @@ class SchemaTest {
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
+        "/mistakes-recipes.csv",
         "/mistakes-simulated.csv",
         "/mistakes-serial.csv",
         "/mistakes-sdi12.csv"
@@ -129,6 +131,15 @@ class SchemaTest {
           /$defs/activity/properties                                       | activity
           /$defs/interferent/oneOf/0/properties                            | known
           /$defs/interferent/oneOf/1/properties                            | at-most
+          /$defs/recipe/oneOf/0/properties                                 | soil
+          /$defs/recipe/oneOf/1/properties                                 | water
+          /$defs/portion/oneOf/0/properties                                | scoops
+          /$defs/portion/oneOf/1/properties                                | mass
+          /$defs/extractant/properties                                     | extractant
+          /$defs/moisture/properties                                       | moisture
+          /$defs/dilution/properties                                       | dilution
+          /$defs/poured/properties                                         | poured
+          /$defs/adjusted/properties                                       | adjusted
           /$defs/broker/oneOf/2/properties                                 | remote
           /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
           /$defs/care/oneOf/1/properties                                   | care
@@ -172,6 +183,15 @@ class SchemaTest {
       case "activity" -> ActivityReader.KEYS;
       case "known" -> InterferentsReader.KNOWN_KEYS;
       case "at-most" -> InterferentsReader.AT_MOST_KEYS;
+      case "soil" -> RecipeReader.SOIL_KEYS;
+      case "water" -> RecipeReader.WATER_KEYS;
+      case "scoops" -> SoilPortionReader.SCOOP_KEYS;
+      case "mass" -> SoilPortionReader.MASS_KEYS;
+      case "extractant" -> RecipeReader.EXTRACTANT_KEYS;
+      case "moisture" -> RecipeReader.MOISTURE_KEYS;
+      case "dilution" -> RecipeReader.DILUTION_KEYS;
+      case "poured" -> VesselReader.POURED_KEYS;
+      case "adjusted" -> VesselReader.SHARE_KEYS;
       case "remote" -> BrokerReader.REMOTE_KEYS;
       case "embedded" -> BrokerReader.EMBEDDED_KEYS;
       case "at-rest" -> RoutineReader.AT_REST_KEYS;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.restpoint.acquisition.preparation;
+
+import org.jspecify.annotations.NullMarked;
