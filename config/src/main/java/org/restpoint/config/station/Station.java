@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param logs how the log is written
  * @param standards the standards by name, in the file's order
  * @param probes the probes by name, in the file's order
+ * @param guidance the tables that say what results mean, by the name chosen for each, in the file's
+ *     order; none is applied but these
  */
 public record Station(
     String name,
@@ -25,11 +27,13 @@ public record Station(
     Optional<HttpAddress> http,
     LogStyle logs,
     Map<String, StandardSolution> standards,
-    Map<String, Probe> probes) {
+    Map<String, Probe> probes,
+    Map<String, ChosenTable> guidance) {
 
   /** Copies the maps in their order. */
   public Station {
     standards = Collections.unmodifiableMap(new LinkedHashMap<>(standards));
     probes = Collections.unmodifiableMap(new LinkedHashMap<>(probes));
+    guidance = Collections.unmodifiableMap(new LinkedHashMap<>(guidance));
   }
 }

@@ -23,7 +23,8 @@ class EachKeyTest {
         "/mistakes-recording.csv",
         "/mistakes-simulated.csv",
         "/mistakes-serial.csv",
-        "/mistakes-sdi12.csv"
+        "/mistakes-sdi12.csv",
+        "/mistakes-guidance.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

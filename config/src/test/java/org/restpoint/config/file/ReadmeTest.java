@@ -90,7 +90,10 @@ class ReadmeTest {
             CompensationReader.COEFFICIENT_KEYS,
             ActivityReader.KEYS,
             InterferentsReader.KNOWN_KEYS,
-            InterferentsReader.AT_MOST_KEYS);
+            InterferentsReader.AT_MOST_KEYS,
+            PublishedTableReader.KEYS,
+            OwnTableReader.KEYS,
+            BandsReader.KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));

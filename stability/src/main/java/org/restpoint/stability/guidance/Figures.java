@@ -20,14 +20,14 @@ final class Figures {
 
   /**
    * A number with its uncertainty, the latter with two digits and the former with as many decimals
-   * (JCGM 100:2008, 7.2.6): {@code 9.8 ± 0.5}.
+   * (JCGM 100:2008, 7.2.6): {@code 9.80 ± 0.50}.
    */
   static String number(double value, double uncertainty) {
     BigDecimal spread = new BigDecimal(uncertainty).round(TWO_DIGITS);
     if (spread.signum() == 0) {
       return number(value);
     }
-    int decimals = Math.max(0, spread.scale());
+    int decimals = Math.max(0, spread.scale() + 2 - spread.precision());
     return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString()
         + " ± "
         + spread.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();

@@ -47,7 +47,7 @@ public record Found(
     return relation == Relation.ABOVE ? Double.POSITIVE_INFINITY : value + expandedUncertainty;
   }
 
-  /** The number as a person writes it: {@code 9.8 ± 0.5 mg/L as N}, {@code below 2 mg/L as N}. */
+  /** The number as a person writes it: {@code 9.80 ± 0.50 mg/L as N}, {@code below 2 mg/L as N}. */
   String text() {
     String number =
         switch (relation) {

@@ -84,7 +84,7 @@ class BandsTest {
     assertThat(Numbers.applies(FOUR, Numbers.water(Relation.ABOVE, 8, 0)).meaning())
         .isEqualTo(
             "above 8 mg/L as N is all that is known, and that cannot tell on which side of 10 and 20"
-                + " mg/L as N it lies. It may be “middling” or “much” or “very much”.");
+                + " it lies. It may be “middling” or “much” or “very much”.");
     assertThat(Numbers.applies(FOUR, Numbers.water(Relation.BELOW, 2, 0.2)).meaning())
         .isEqualTo("below 2 mg/L as N: low.");
   }
