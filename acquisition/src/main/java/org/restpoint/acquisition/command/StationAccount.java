@@ -36,6 +36,7 @@ final class StationAccount {
       }
       probe.electrode().ifPresent(electrode -> electrode(electrode, lines));
     }
+    GuidanceAccount.of(station).forEach(lines::add);
     return lines;
   }
 

@@ -94,7 +94,12 @@ public record Result(
 
   /** The next revision of it. */
   public Result again(Instant when, String because) {
-    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)));
+    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)), guidance);
+  }
+
+  /** The same with what it means, in place of what was said of that before. */
+  public Result meaning(Optional<List<Guidance>> tables) {
+    return with(revision, quality, flags, revised, tables);
   }
 
   /** The same with a flag, and suspect where it passed; the same where it has the flag. */
@@ -104,16 +109,22 @@ public record Result(
     }
     List<String> more = new ArrayList<>(flags);
     more.add(flag);
-    return with(revision, quality == PASS ? SUSPECT : quality, more, revised);
+    return with(revision, quality == PASS ? SUSPECT : quality, more, revised, guidance);
   }
 
   /** The same without a flag; a suspect one passes with its last flag gone. */
   public Result withoutFlag(String flag) {
     List<String> fewer = flags.stream().filter(other -> !other.equals(flag)).toList();
-    return with(revision, quality == SUSPECT && fewer.isEmpty() ? PASS : quality, fewer, revised);
+    int flagNow = quality == SUSPECT && fewer.isEmpty() ? PASS : quality;
+    return with(revision, flagNow, fewer, revised, guidance);
   }
 
-  private Result with(int nextRevision, int flag, List<String> codes, Optional<Revised> reworked) {
+  private Result with(
+      int nextRevision,
+      int flag,
+      List<String> codes,
+      Optional<Revised> reworked,
+      Optional<List<Guidance>> tables) {
     return new Result(
         id,
         nextRevision,
@@ -144,7 +155,7 @@ public record Result(
         flag,
         List.copyOf(codes),
         reasons,
-        guidance,
+        tables,
         reworked,
         caution);
   }

@@ -92,7 +92,8 @@ final class Stations {
         Optional.empty(),
         LogStyle.PLAIN,
         Map.of("low", standard("low", 10), "high", standard("high", 100)),
-        probes);
+        probes,
+        Map.of());
   }
 
   private static StandardSolution standard(String name, double value) {
