@@ -43,7 +43,7 @@ class ReadmeTest {
     assertThat(blocks)
         .map(block -> new Fixture(folder).understood("station: a\nbroker: embedded\n" + block))
         .map(station -> String.join("", station.probes().keySet()))
-        .containsExactly("no3-drain", "ph-1", "no3-well");
+        .containsExactly("no3-drain", "ph-1", "no3-well", "no3-field");
   }
 
   @Test
