@@ -40,6 +40,7 @@ final class StationAccount {
       }
       probe.electrode().ifPresent(electrode -> electrode(electrode, lines));
     }
+    GuidanceAccount.of(station).forEach(lines::add);
     return lines;
   }
 

@@ -94,7 +94,12 @@ public record Result(
 
   /** The next revision of it. */
   public Result again(Instant when, String because) {
-    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)), sample);
+    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)), sample, guidance);
+  }
+
+  /** The same with what it means, in place of what was said of that before. */
+  public Result meaning(Optional<List<Guidance>> tables) {
+    return with(revision, quality, flags, revised, sample, tables);
   }
 
   /** The same with a flag, and suspect where it passed; the same where it has the flag. */
@@ -104,14 +109,14 @@ public record Result(
     }
     List<String> more = new ArrayList<>(flags);
     more.add(flag);
-    return with(revision, quality == PASS ? SUSPECT : quality, more, revised, sample);
+    return with(revision, quality == PASS ? SUSPECT : quality, more, revised, sample, guidance);
   }
 
   /** The same without a flag; a suspect one passes with its last flag gone. */
   public Result withoutFlag(String flag) {
     List<String> fewer = flags.stream().filter(other -> !other.equals(flag)).toList();
     int left = quality == SUSPECT && fewer.isEmpty() ? PASS : quality;
-    return with(revision, left, fewer, revised, sample);
+    return with(revision, left, fewer, revised, sample, guidance);
   }
 
   /** Whether it is of the sample with this number. */
@@ -124,7 +129,7 @@ public record Result(
 
   /** The same with another record of its sample. */
   public Result withSample(ObjectNode record) {
-    return with(revision, quality, flags, revised, Optional.of(record));
+    return with(revision, quality, flags, revised, Optional.of(record), guidance);
   }
 
   private Result with(
@@ -132,7 +137,8 @@ public record Result(
       int flag,
       List<String> codes,
       Optional<Revised> reworked,
-      Optional<ObjectNode> record) {
+      Optional<ObjectNode> record,
+      Optional<List<Guidance>> tables) {
     return new Result(
         id,
         nextRevision,
@@ -163,7 +169,7 @@ public record Result(
         flag,
         List.copyOf(codes),
         reasons,
-        guidance,
+        tables,
         reworked,
         caution);
   }

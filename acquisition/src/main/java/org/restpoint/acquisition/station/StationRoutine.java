@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.instruction.Instruction;
+import org.restpoint.acquisition.meaning.Meaning;
 import org.restpoint.acquisition.probe.Archive;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
@@ -56,7 +57,9 @@ public final class StationRoutine {
     for (ProbeSettings settings : StationTerms.probes(station)) {
       analytes.put(settings.probe(), settings.analyte().name());
       ProbeMemory memory = memories.getOrDefault(settings.probe(), ProbeMemory.blank());
-      routines.put(settings.probe(), new ProbeRoutine(settings, memory, output, archive));
+      Output explained =
+          new Explained(output, Meaning.of(settings.analyte(), station.guidance().values()));
+      routines.put(settings.probe(), new ProbeRoutine(settings, memory, explained, archive));
     }
     samples = new SampleDesk(station.name(), analytes, output, archive);
   }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.restpoint.acquisition.preparation.Recipes;
+import org.restpoint.acquisition.meaning.GuidanceTerms;
 import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.config.file.Vocabulary;
 import org.restpoint.config.station.Electrode;
@@ -66,7 +67,8 @@ public final class StationTerms {
             .filter(analyte -> analyte.charge() < 0)
             .map(Analyte::name)
             .collect(Collectors.toSet()),
-        StationTerms::fault);
+        StationTerms::fault,
+        GuidanceTerms.known());
   }
 
   private static Optional<String> fault(Thermometer thermometer) {

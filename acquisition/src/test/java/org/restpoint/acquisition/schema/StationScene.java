@@ -145,6 +145,7 @@ final class StationScene {
             Nitrate.PROBE,
             new Probe(Nitrate.PROBE, link, Optional.of(electrode), false),
             "temp-1",
-            new Probe("temp-1", link, Optional.empty(), false)));
+            new Probe("temp-1", link, Optional.empty(), false)),
+        Map.of());
   }
 }

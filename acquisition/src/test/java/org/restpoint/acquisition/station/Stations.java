@@ -96,7 +96,8 @@ final class Stations {
         LogStyle.PLAIN,
         Map.of("low", standard("low", 10), "high", standard("high", 100)),
         Map.of(),
-        probes);
+        probes,
+        Map.of());
   }
 
   private static StandardSolution standard(String name, double value) {

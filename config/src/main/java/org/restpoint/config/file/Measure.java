@@ -82,6 +82,14 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
           Map.of(
               "mg/L", "1", "ug/L", "0.001", "mol/L", "1", "mmol/L", "0.001", "umol/L", "0.000001"));
 
+  /** Analyte in soil, base mg/kg. */
+  static final Measure CONTENT_OF_SOIL =
+      of("a content of soil", "mg/kg", "25 mg/kg", Map.of("mg/kg", "1"));
+
+  /** Oven-dry mass of soil by its volume in the field, base g/cm3. */
+  static final Measure BULK_DENSITY =
+      of("a bulk density", "g/cm3", "1.3 g/cm3", Map.of("g/cm3", "1", "g/mL", "1"));
+
   /** Ionic strength, base mol/L. */
   static final Measure IONIC_STRENGTH =
       of(

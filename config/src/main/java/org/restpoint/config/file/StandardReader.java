@@ -123,7 +123,8 @@ final class StandardReader {
     return keys.find("uncertainty").flatMap(PH_UNCERTAINTY::number).orElse(usual);
   }
 
-  private static Optional<LocalDate> date(Entry entry) {
+  /** A day. */
+  static Optional<LocalDate> date(Entry entry) {
     Optional<String> text = entry.text(A_DATE);
     try {
       return text.map(LocalDate::parse);

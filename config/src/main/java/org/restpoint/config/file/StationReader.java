@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.restpoint.config.station.Broker;
+import org.restpoint.config.station.ChosenTable;
 import org.restpoint.config.station.HttpAddress;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.Probe;
@@ -20,7 +21,16 @@ final class StationReader {
 
   /** The keys at the top. */
   static final List<String> KEYS =
-      List.of("station", "broker", "journal", "http", "logs", "standards", "recipes", "probes");
+      List.of(
+          "station",
+          "broker",
+          "journal",
+          "http",
+          "logs",
+          "standards",
+          "recipes",
+          "probes",
+          "guidance");
 
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]{1,64}");
   private static final String A_NAME = "a name of up to 64 letters, digits, - and _";
@@ -60,6 +70,10 @@ final class StationReader {
         keys.need("probes", ProbesReader.PROBES)
             .map(entry -> new ProbesReader(folder, vocabulary, standards).read(entry))
             .orElse(Map.of());
+    Map<String, ChosenTable> guidance =
+        keys.find("guidance")
+            .map(entry -> new GuidanceReader(vocabulary).read(entry))
+            .orElse(Map.of());
     if (name.isEmpty() || broker.isEmpty()) {
       return Optional.empty();
     }
@@ -67,7 +81,16 @@ final class StationReader {
     standards.solutions().forEach(solution -> solutions.put(solution.name(), solution));
     Path journalFile = journal.orElseGet(() -> folder.resolve(name.get() + ".db"));
     return Optional.of(
-        new Station(name.get(), broker.get(), journalFile, http, logs, solutions, recipes, probes));
+        new Station(
+            name.get(),
+            broker.get(),
+            journalFile,
+            http,
+            logs,
+            solutions,
+            recipes,
+            probes,
+            guidance));
   }
 
   /** A name for topics, files and metrics. */

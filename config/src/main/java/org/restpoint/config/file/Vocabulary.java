@@ -21,13 +21,15 @@ import java.util.TreeSet;
  * @param anions the analytes whose charge is negative: only ions of one sign interfere with each
  *     other
  * @param thermometers knows of a thermometer by its figures whether there can be such a one
+ * @param tables the guidance tables that a file may choose by name
  */
 public record Vocabulary(
     Map<String, Set<String>> basesByAnalyte,
     Set<String> inPh,
     Set<String> buffers,
     Set<String> anions,
-    ThermometerCheck thermometers) {
+    ThermometerCheck thermometers,
+    Map<String, KnownTable> tables) {
 
   /**
    * Copies the names in alphabetical order, so that messages do not depend on the caller's map, and
@@ -41,18 +43,19 @@ public record Vocabulary(
     inPh = Collections.unmodifiableSet(new TreeSet<>(inPh));
     buffers = Collections.unmodifiableSet(new TreeSet<>(buffers));
     anions = Collections.unmodifiableSet(new TreeSet<>(anions));
+    tables = Collections.unmodifiableMap(new TreeMap<>(tables));
     if (!basesByAnalyte.keySet().containsAll(inPh)) {
       throw new IllegalArgumentException("measured in pH, but no analyte: " + inPh);
     }
   }
 
-  /** A vocabulary in which every thermometer can be. */
+  /** A vocabulary in which every thermometer can be, and no table is known. */
   public Vocabulary(
       Map<String, Set<String>> basesByAnalyte,
       Set<String> inPh,
       Set<String> buffers,
       Set<String> anions) {
-    this(basesByAnalyte, inPh, buffers, anions, thermometer -> Optional.empty());
+    this(basesByAnalyte, inPh, buffers, anions, thermometer -> Optional.empty(), Map.of());
   }
 
   /**

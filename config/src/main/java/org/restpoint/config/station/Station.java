@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param standards the standards by name, in the file's order
  * @param recipes how samples are prepared, by name, in the file's order
  * @param probes the probes by name, in the file's order
+ * @param guidance the tables that say what results mean, by the name chosen for each, in the file's
+ *     order; none is applied but these
  */
 public record Station(
     String name,
@@ -27,12 +29,14 @@ public record Station(
     LogStyle logs,
     Map<String, StandardSolution> standards,
     Map<String, Recipe> recipes,
-    Map<String, Probe> probes) {
+    Map<String, Probe> probes,
+    Map<String, ChosenTable> guidance) {
 
   /** Copies the maps in their order. */
   public Station {
     standards = Collections.unmodifiableMap(new LinkedHashMap<>(standards));
     recipes = Collections.unmodifiableMap(new LinkedHashMap<>(recipes));
     probes = Collections.unmodifiableMap(new LinkedHashMap<>(probes));
+    guidance = Collections.unmodifiableMap(new LinkedHashMap<>(guidance));
   }
 }

@@ -24,7 +24,8 @@ class EachKeyTest {
         "/mistakes-recipes.csv",
         "/mistakes-simulated.csv",
         "/mistakes-serial.csv",
-        "/mistakes-sdi12.csv"
+        "/mistakes-sdi12.csv",
+        "/mistakes-guidance.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,

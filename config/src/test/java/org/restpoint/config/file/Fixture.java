@@ -34,7 +34,11 @@ record Fixture(Path folder) {
           thermometer ->
               thermometer instanceof Thermometer.SteinhartHart given && given.b() <= 0
                   ? Optional.of("b is above zero")
-                  : Optional.empty());
+                  : Optional.empty(),
+          Map.of(
+              "us-drinking-water", new KnownTable(false, Set.of()),
+              "late-spring-soil", new KnownTable(true, Set.of("critical")),
+              "autumn-residual-soil", new KnownTable(true, Set.of("bulk-density"))));
 
   static String example(String name) {
     try (var in = Fixture.class.getResourceAsStream("/stations/" + name)) {

@@ -43,7 +43,7 @@ class ReadmeTest {
     assertThat(blocks)
         .map(block -> new Fixture(folder).understood("station: a\nbroker: embedded\n" + block))
         .map(station -> String.join("", station.probes().keySet()))
-        .containsExactly("no3-drain", "ph-1", "no3-well");
+        .containsExactly("no3-drain", "ph-1", "no3-well", "no3-field");
   }
 
   @Test
@@ -99,7 +99,10 @@ class ReadmeTest {
             SoilPortionReader.SCOOP_KEYS,
             SoilPortionReader.MASS_KEYS,
             VesselReader.POURED_KEYS,
-            VesselReader.SHARE_KEYS);
+            VesselReader.SHARE_KEYS,
+            PublishedTableReader.KEYS,
+            OwnTableReader.KEYS,
+            BandsReader.KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));

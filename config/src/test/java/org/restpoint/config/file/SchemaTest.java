@@ -64,6 +64,7 @@ class SchemaTest {
         "serial.yaml",
         "modbus.yaml",
         "sdi12.yaml",
+        "guidance.yaml",
         "smallest.yaml"
       })
   void anExampleIsSoundForBoth(String example) {
@@ -84,7 +85,8 @@ class SchemaTest {
         "/mistakes-recipes.csv",
         "/mistakes-simulated.csv",
         "/mistakes-serial.csv",
-        "/mistakes-sdi12.csv"
+        "/mistakes-sdi12.csv",
+        "/mistakes-guidance.csv"
       },
       delimiter = '|',
       numLinesToSkip = 1,
@@ -144,6 +146,9 @@ class SchemaTest {
           /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
           /$defs/care/oneOf/1/properties                                   | care
           /$defs/routine/oneOf/2/properties/at-rest/properties             | at-rest
+          /$defs/published-table/properties                                | published table
+          /$defs/own-table/properties                                      | own table
+          /$defs/band/properties                                           | band
           """)
   void theSchemaHasTheReadersKeys(String pointer, String reader) {
     List<String> inSchema = new ArrayList<>();
@@ -195,6 +200,9 @@ class SchemaTest {
       case "remote" -> BrokerReader.REMOTE_KEYS;
       case "embedded" -> BrokerReader.EMBEDDED_KEYS;
       case "at-rest" -> RoutineReader.AT_REST_KEYS;
+      case "published table" -> PublishedTableReader.KEYS;
+      case "own table" -> OwnTableReader.KEYS;
+      case "band" -> BandsReader.KEYS;
       default -> throw new IllegalArgumentException(reader);
     };
   }

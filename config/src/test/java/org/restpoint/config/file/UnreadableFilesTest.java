@@ -90,7 +90,7 @@ class UnreadableFilesTest {
           """
           ''                 | (line 1): expected a station file in YAML; found an empty file; begin with: station: a-name
           # nothing          | (line 1): expected a station file in YAML; found an empty file; begin with: station: a-name
-          - station          | (line 1): expected a mapping with the keys station, broker, journal, http, logs, standards, recipes, probes; found a list
+          - station          | (line 1): expected a mapping with the keys station, broker, journal, http, logs, standards, recipes, probes, guidance; found a list
           a: 1¶--- ¶b: 1     | (line 2): expected one YAML document; found a second one; take one of them out
           a:¶  - b: [¶       | (line 3): expected a station file in YAML; found a YAML error: expected the node content, but found '<stream end>'
           a:¶→b: 1           | (line 2): expected a station file in YAML; found a YAML error: found character '\\t(TAB)' that cannot start any token; indent with spaces, never with tabs
