@@ -105,7 +105,7 @@ final class SlipCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private Result result(Station read) throws IOException {
+  private Result result(Station read) {
     if (from != null) {
       return ofLines(from);
     }
@@ -133,7 +133,7 @@ final class SlipCommand implements Callable<Integer> {
     return ResultLines.read(entry.orElseThrow().json());
   }
 
-  private Result ofLines(String source) throws IOException {
+  private Result ofLines(String source) {
     String name = source.equals(STANDARD_INPUT) ? "standard input" : source;
     Optional<Result> found;
     try {
@@ -150,12 +150,12 @@ final class SlipCommand implements Callable<Integer> {
                     + " jsonl print them"));
   }
 
-  private static String text(String source) throws IOException {
-    if (source.equals(STANDARD_INPUT)) {
-      return new String(System.in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+  private static String text(String source) {
     Path file = Path.of(source);
     try {
+      if (source.equals(STANDARD_INPUT)) {
+        return new String(System.in.readAllBytes(), StandardCharsets.UTF_8);
+      }
       if (Files.size(file) > MOST_BYTES) {
         throw new CommandException(
             ExitStatus.NOT_STARTED,
@@ -165,6 +165,9 @@ final class SlipCommand implements Callable<Integer> {
       return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
     } catch (NoSuchFileException e) {
       throw new CommandException(ExitStatus.NOT_STARTED, file + " is not there");
+    } catch (IOException e) {
+      throw new CommandException(
+          ExitStatus.NOT_STARTED, "%s cannot be read: %s".formatted(source, e.getMessage()));
     }
   }
 

@@ -21,7 +21,9 @@ final class CareSection {
 
   static Slip.Section of(Result result, Subject subject) {
     Parts parts = new Parts("Take care");
-    if (subject.isOxidisedNitrogen() && mayBeDrunk(result)) {
+    if (subject.isOxidisedNitrogen()
+        && NumberSection.number(result).isPresent()
+        && mayBeDrunk(result)) {
       parts.sentence(INFANTS);
     }
     return parts.sentence(result.caution()).section();

@@ -1,9 +1,9 @@
 package org.restpoint.acquisition.slip;
 
+import java.util.Locale;
 import org.restpoint.acquisition.event.Preparation;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
-import org.restpoint.stability.chemistry.Analyte;
 
 /** How it was measured. */
 final class MethodSection {
@@ -18,7 +18,7 @@ final class MethodSection {
     return new Parts("How")
         .fact(
             "Electrode",
-            subject.analyte().map(Analyte::name).map(name -> name + ", " + result.probe()).orElse(result.probe()))
+            result.probe())
         .fact("Read", subject.time(result.time()))
         .fact("Prepared", result.preparation().map(Preparation::text))
         .fact("Rest", rest(result))
@@ -26,10 +26,10 @@ final class MethodSection {
         .fact(
             "Solution",
             result.celsius().isPresent()
-                ? AmountWords.number(result.celsius().getAsDouble()) + AmountWords.NO_BREAK + "°C"
+                ? tenths(result.celsius().getAsDouble()) + AmountWords.NO_BREAK + "°C"
                 : "")
         .fact("Slope", result.calibration().map(MethodSection::slope))
-        .fact("Standard", result.calibration().map(used -> span(used.ageSeconds()) + " before"))
+        .fact("Standard", result.calibration().map(used -> "read %s before".formatted(span(used.ageSeconds()))))
         .section();
   }
 
@@ -47,14 +47,18 @@ final class MethodSection {
       return "not at rest after " + taken;
     }
     String millivolts =
-        AmountWords.number(result.millivolts().getAsDouble()) + AmountWords.NO_BREAK + "mV";
+        tenths(result.millivolts().getAsDouble()) + AmountWords.NO_BREAK + "mV";
     return result.forecast()
         ? "foretold at %s from %s".formatted(millivolts, taken)
-        : "read at rest at %s after %s".formatted(millivolts, taken);
+        : "at rest at %s after %s".formatted(millivolts, taken);
   }
 
   private static String slope(CalibrationUsed used) {
-    return AmountWords.number(used.slopePercent()) + " % of the ideal";
+    return tenths(used.slopePercent()) + " % of the ideal";
+  }
+
+  private static String tenths(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
   }
 
   /** A span for people, in whole numbers of the unit in which it is at least 2. */

@@ -43,9 +43,17 @@ final class Parts {
   }
 
   private static String closed(String text) {
-    int first = text.offsetByCodePoints(0, 1);
-    String begun = text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+    String begun = capitalised(text);
     return ".!?".indexOf(begun.charAt(begun.length() - 1)) < 0 ? begun + "." : begun;
+  }
+
+  /** A text with a capital letter at its beginning; pH stays what it is. */
+  static String capitalised(String text) {
+    if (text.startsWith("pH")) {
+      return text;
+    }
+    int first = text.offsetByCodePoints(0, 1);
+    return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
   }
 
   private Parts add(Part part) {

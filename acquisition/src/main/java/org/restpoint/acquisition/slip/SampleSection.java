@@ -44,15 +44,17 @@ final class SampleSection {
     this.subject = subject;
   }
 
-  static String title(Result result) {
+  static String title(Result result, Subject subject) {
     Optional<String> number =
         result.sample().map(record -> record.path("number").asText()).filter(text -> !text.isBlank());
     String check =
         result
             .verification()
-            .map(verification -> "Check: " + verification.standard())
-            .orElse("Reading of " + result.probe());
-    return number.map(text -> "Sample " + text).orElse(check);
+            .map(verification -> "check of " + verification.standard())
+            .orElse("reading of " + result.probe());
+    return Parts.capitalised(subject.measurand())
+        + ": "
+        + number.map(text -> "sample " + text).orElse(check);
   }
 
   static Slip.Section of(Result result, Subject subject) {

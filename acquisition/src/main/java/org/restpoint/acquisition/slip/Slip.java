@@ -21,7 +21,7 @@ public record Slip(String title, List<Section> sections) {
   /** The slip of a result, of any outcome. */
   public static Slip of(Result result, Subject subject) {
     return new Slip(
-        SampleSection.title(result),
+        SampleSection.title(result, subject),
         List.of(
             SampleSection.of(result, subject),
             NumberSection.of(result, subject),

@@ -28,6 +28,14 @@ public record Subject(Optional<Analyte> analyte, ZoneId zone) {
     return MINUTE.format(instant.atZone(zone));
   }
 
+  /** What is measured, for a person. */
+  String measurand() {
+    return analyte
+        .map(Analyte::name)
+        .map(name -> name.equals("hydrogen") ? "pH" : name)
+        .orElse("concentration");
+  }
+
   /** Whether it is an ion that makes water dangerous to infants. */
   boolean isOxidisedNitrogen() {
     return analyte
