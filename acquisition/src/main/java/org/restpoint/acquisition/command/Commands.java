@@ -30,6 +30,7 @@ import picocli.CommandLine.TypeConversionException;
       RecordsCommand.class,
       ReplayCommand.class,
       RunCommand.class,
+      SlipCommand.class,
       TellCommand.class,
     })
 public final class Commands {
