@@ -31,6 +31,7 @@ import picocli.CommandLine.TypeConversionException;
       ReplayCommand.class,
       RunCommand.class,
       SamplesCommand.class,
+      SlipCommand.class,
       TellCommand.class,
     })
 public final class Commands {

@@ -7,15 +7,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.probe.Scale;
-import org.restpoint.adapters.journal.EntryQuery;
 import org.restpoint.adapters.journal.JournalReader;
-import org.restpoint.adapters.journal.SpanQuery;
 import org.restpoint.stability.uncertainty.BudgetLine;
 import org.restpoint.stability.uncertainty.BudgetTable;
 
@@ -45,25 +42,25 @@ public final class BudgetWriter {
     this.out = out;
   }
 
-  /** Writes the budgets of a span: as CSV one row for each source, otherwise a table for each. */
-  public void write(SpanQuery span, boolean csv) {
+  /** Writes the budgets of results: as CSV one row for each source, otherwise a table for each. */
+  public void write(ResultQuery query, boolean csv) {
     try {
       if (csv) {
         CsvWriter rows = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out);
         rows.writeRecord(COLUMNS);
-        each(span, result -> rows(rows, result));
+        each(query, result -> rows(rows, result));
         rows.flush();
       } else {
-        each(span, this::table);
+        each(query, this::table);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private void each(SpanQuery span, Consumer<Result> use) {
-    journal.entries(
-        new EntryQuery(Optional.of("result"), span),
+  private void each(ResultQuery query, Consumer<Result> use) {
+    query.each(
+        journal,
         entry -> {
           try {
             Result result = EventJson.mapper().readValue(entry.json(), Result.class);

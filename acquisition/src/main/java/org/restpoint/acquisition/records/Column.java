@@ -126,7 +126,11 @@ record Column(String name, String pointer) {
 
   /** The cell of a row: text as it is, lists joined by spaces, what is absent empty. */
   String cell(JsonNode row) {
-    JsonNode value = row.at(pointer);
+    return text(row.at(pointer));
+  }
+
+  /** A value in one cell. */
+  static String text(JsonNode value) {
     if (value.isArray()) {
       List<String> parts = new ArrayList<>();
       value.forEach(part -> parts.add(word(part)));

@@ -10,11 +10,13 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.adapters.journal.EntryQuery;
 import org.restpoint.adapters.journal.JournalReader;
 import org.restpoint.adapters.journal.SpanQuery;
+import org.restpoint.adapters.journal.StoredEntry;
 import org.restpoint.adapters.recording.RecordingWriter;
 
 /**
@@ -34,17 +36,26 @@ public final class RecordWriter {
     this.out = out;
   }
 
-  /** Writes results, calibrations, notices or the records of samples. */
+  /** Writes what was decided of one kind: calibrations, notices, records of samples. */
   public void entries(String kind, SpanQuery span, boolean csv) {
     EntryQuery query = new EntryQuery(Optional.of(kind), span);
+    write(kind, consumer -> journal.entries(query, consumer), csv);
+  }
+
+  /** Writes results. */
+  public void results(ResultQuery query, boolean csv) {
+    write("result", consumer -> query.each(journal, consumer), csv);
+  }
+
+  private void write(String kind, Consumer<Consumer<StoredEntry>> source, boolean csv) {
     if (!csv) {
-      journal.entries(query, entry -> line(entry.json()));
+      source.accept(entry -> line(entry.json()));
       return;
     }
     List<Column> columns = Column.of(kind);
     CsvWriter rows = rows();
     rows.writeRecord(columns.stream().map(Column::name).toList());
-    journal.entries(query, entry -> row(rows, columns, entry.json()));
+    source.accept(entry -> row(rows, columns, entry.json()));
     flush(rows);
   }
 

@@ -61,7 +61,7 @@ class BudgetWriterTest {
     StringWriter text = new StringWriter();
     try (JournalReader reader = new JournalReader(settings)) {
       reader.start();
-      new BudgetWriter(reader, text).write(ALL, csv);
+      new BudgetWriter(reader, text).write(ResultQuery.of(ALL), csv);
     }
     return text.toString();
   }

@@ -48,6 +48,11 @@ public final class JournalReader implements AutoCloseable {
         });
   }
 
+  /** The latest revision of what was decided under this identity, if it was. */
+  public synchronized Optional<StoredEntry> entry(String id) {
+    return ask(open -> JournalQueries.entry(open, id));
+  }
+
   /** Hands over what was asked, oldest first. */
   public synchronized void instructions(SpanQuery span, Consumer<StoredInstruction> consumer) {
     ask(

@@ -1,0 +1,4 @@
+@NullMarked
+package org.restpoint.acquisition.slip;
+
+import org.jspecify.annotations.NullMarked;
