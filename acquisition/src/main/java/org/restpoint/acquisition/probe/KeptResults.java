@@ -1,5 +1,7 @@
 package org.restpoint.acquisition.probe;
 
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -18,5 +20,12 @@ public final class KeptResults implements Archive {
   @Override
   public Optional<Result> result(String id) {
     return Optional.ofNullable(latest.get(id));
+  }
+
+  @Override
+  public Optional<Result> latestOfSample(String probe, String number, Instant from) {
+    return latest.values().stream()
+        .filter(result -> Archive.isOfSample(result, probe, number, from))
+        .max(Comparator.comparing(Result::time));
   }
 }

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.restpoint.acquisition.check.CheckPrompt;
+import org.restpoint.acquisition.check.Checkbook;
 import org.restpoint.acquisition.event.State;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.config.station.Routine;
@@ -15,10 +17,15 @@ final class NextStep {
 
   private final ProbeSettings settings;
   private final CalibrationBook calibrations;
+  private final Doorman doorman;
+  private final Checkbook checks;
 
-  NextStep(ProbeSettings settings, CalibrationBook calibrations) {
+  NextStep(
+      ProbeSettings settings, CalibrationBook calibrations, Doorman doorman, Checkbook checks) {
     this.settings = settings;
     this.calibrations = calibrations;
+    this.doorman = doorman;
+    this.checks = checks;
   }
 
   State state(
@@ -59,7 +66,7 @@ final class NextStep {
     if (!(settings.routine() instanceof Routine.Instructed)) {
       return state(time, "in stream", "Nothing to do; results come by themselves.");
     }
-    if (new Doorman(settings, calibrations).standardDue(time, samplesSinceStandard)) {
+    if (doorman.standardDue(time, samplesSinceStandard)) {
       return state(
           time,
           "ready",
@@ -69,6 +76,10 @@ final class NextStep {
               + standardToRead());
     }
     String measure = "put the electrode into the sample, then: measure";
+    Optional<String> check = CheckPrompt.next(settings.checking().plan(), checks, time);
+    if (check.isPresent()) {
+      return state(time, "ready", check.get() + " - or go on: " + measure);
+    }
     Optional<String> unread = unreadStandard();
     if (unread.isPresent()) {
       return state(
@@ -114,7 +125,7 @@ final class NextStep {
           time, "reading standard", wait.formatted("standard " + of.standard().name(), limit));
     }
     if (attempt.purpose() instanceof Purpose.OfCheck of) {
-      return state(time, "verifying", wait.formatted("standard " + of.standard().name(), limit));
+      return state(time, "verifying", wait.formatted(of.check().place(), limit));
     }
     return state(time, "reading sample", wait.formatted("the sample", limit));
   }

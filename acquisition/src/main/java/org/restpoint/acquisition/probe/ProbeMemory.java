@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.check.CheckMemory;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
@@ -30,6 +31,7 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
  * @param response what was learnt of the electrode's response; absent where nothing is learnt
+ * @param checks what was checked; absent in what an earlier version wrote
  */
 public record ProbeMemory(
     long lastIdMillis,
@@ -47,7 +49,8 @@ public record ProbeMemory(
     boolean away,
     Optional<InStream> stream,
     Optional<String> underway,
-    Optional<ResponseHistory> response) {
+    Optional<ResponseHistory> response,
+    Optional<CheckMemory> checks) {
 
   public ProbeMemory {
     round = List.copyOf(round);
@@ -71,6 +74,7 @@ public record ProbeMemory(
         0,
         Optional.empty(),
         false,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());

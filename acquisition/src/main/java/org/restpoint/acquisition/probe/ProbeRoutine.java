@@ -44,9 +44,9 @@ public final class ProbeRoutine {
             archive,
             new Ids(probe, "-notice", memory.lastNoticeMillis(), memory.lastNoticeCount()));
     this.calibrations = new CalibrationBook(settings, memory);
-    this.doorman = new Doorman(settings, calibrations);
+    this.doorman = new Doorman(settings, calibrations, archive);
     this.reckoning = new Reckoning(settings, calibrations, doorman, memory);
-    this.nextStep = new NextStep(settings, calibrations);
+    this.nextStep = new NextStep(settings, calibrations, doorman, reckoning.checks());
     this.response =
         new Response(
             settings,
@@ -98,7 +98,8 @@ public final class ProbeRoutine {
         away,
         Optional.of(stream.memory().from(unfinished)),
         underway.map(instruction -> instruction.task().word()),
-        response.history());
+        response.history(),
+        Optional.of(reckoning.checks().memory()));
   }
 
   /** Takes a reading. */
@@ -225,6 +226,7 @@ public final class ProbeRoutine {
         leaveStream(time);
         calibrations.forget();
         response.forget();
+        reckoning.checks().forget();
         voice.notice(time, Interruptions.replaced(replaced.part()));
       } else if (instruction.task() instanceof Instruction.Rinsed) {
         calibrations.endRound();
@@ -284,6 +286,7 @@ public final class ProbeRoutine {
     attempt = Optional.empty();
     Event event = reckoning.ended(time, ended);
     voice.event(event);
+    new Aftermath(reckoning.checks(), voice).of(time, ended, event);
     response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
     if (ended.instruction().isPresent()) {
       voice.done(time, ended.instruction().get(), Optional.of(event));

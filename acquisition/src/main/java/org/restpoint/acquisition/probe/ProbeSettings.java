@@ -22,6 +22,7 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param calibrator how its response curve is drawn and judged
  * @param matrix what else is in its samples and standards
  * @param calibrate how it is calibrated
+ * @param checking how its results are checked
  * @param routine who says when it is read
  */
 public record ProbeSettings(
@@ -36,6 +37,7 @@ public record ProbeSettings(
     Calibrator calibrator,
     Matrix matrix,
     Calibrate calibrate,
+    Checking checking,
     Routine routine) {
 
   /** What its results are counted in. */

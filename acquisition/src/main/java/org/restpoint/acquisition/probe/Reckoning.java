@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.check.Checkbook;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.stability.calibration.Reason;
@@ -20,6 +21,7 @@ final class Reckoning {
   private final Matrix matrix;
   private final ResultMaker results;
   private final Doorman doorman;
+  private final Checkbook checks;
   private int samplesSinceStandard;
 
   Reckoning(
@@ -29,12 +31,21 @@ final class Reckoning {
     this.matrix = settings.matrix();
     this.results = new ResultMaker(settings);
     this.doorman = doorman;
+    this.checks =
+        new Checkbook(
+            settings.checking().plan(),
+            memory.checks().filter(kept -> calibrations.otherAnalyte().isEmpty()));
     this.samplesSinceStandard = memory.samplesSinceStandard();
   }
 
   /** The ids of results and calibrations. */
   Ids ids() {
     return ids;
+  }
+
+  /** The book of checks. */
+  Checkbook checks() {
+    return checks;
   }
 
   int samplesSinceStandard() {
@@ -103,6 +114,7 @@ final class Reckoning {
     List<String> flags =
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
     if (attempt.purpose() instanceof Purpose.OfSample) {
+      flags.addAll(checks.flags(time));
       samplesSinceStandard++;
     }
     return results.settled(id, time, attempt, calibrations.inForce(), flags);

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.check.CheckFinding;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
@@ -45,9 +46,11 @@ final class ResultMaker {
   private static final double ROUNDING_KELVIN = 1e-9;
 
   private final ProbeSettings settings;
+  private final Checks checks;
 
   ResultMaker(ProbeSettings settings) {
     this.settings = settings;
+    this.checks = new Checks(settings);
   }
 
   /** A potential at rest, with the calibration and flags in force at its time. */
@@ -84,15 +87,16 @@ final class ResultMaker {
     Amount amount = told.get().amount();
     List<Interference> interference =
         settings.matrix().interference(settings.scale(), amount, sample);
-    Optional<Checks.Check> verified =
-        attempt.purpose() instanceof Purpose.OfCheck check
-            ? Checks.of(check.standard(), known.celsius(), settings.scale(), amount)
+    Optional<CheckFinding> checked =
+        attempt.purpose() instanceof Purpose.OfCheck of
+            ? checks.of(of.check(), told.get(), calibration, sample)
             : Optional.empty();
     List<String> all = new ArrayList<>(flags);
     if (rest.creeping()) {
       all.add("creeping");
     }
-    if (attempt.purpose() instanceof Purpose.OfCheck check
+    if (attempt.purpose() instanceof Purpose.OfCheck of
+        && of.check() instanceof Check.OfStandard check
         && check.standard().at(known.celsius()).isEmpty()) {
       all.add("standard-temperature");
     }
@@ -106,11 +110,7 @@ final class ResultMaker {
     if (!amount.relation().equals("=")) {
       all.add(amount.relation().equals("<") ? "below-range" : "above-range");
     }
-    if (verified.filter(check -> !check.withinLimits()).isPresent()) {
-      all.add("check-off");
-    } else if (verified.filter(check -> !check.passed()).isPresent()) {
-      all.add("check-uncertain");
-    }
+    checked.map(CheckFinding::flags).ifPresent(all::addAll);
     all.addAll(settings.matrix().flags(settings.scale(), sample, interference, amount));
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
@@ -119,7 +119,7 @@ final class ResultMaker {
             amount,
             rest.forecast() ? foretold(told.get().budget()) : told.get().budget(),
             interference)
-        .verification(verified.map(Checks.Check::verification))
+        .verification(checked.map(CheckFinding::verification))
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();
   }
@@ -245,15 +245,13 @@ final class ResultMaker {
   }
 
   private ResultDraft draft(String id, Instant time, Attempt attempt) {
-    Optional<ObjectNode> sample =
-        attempt.purpose() instanceof Purpose.OfSample of ? of.sample() : Optional.empty();
     return new ResultDraft(
             settings,
             id,
             time,
             attempt.settling().taken(),
             attempt.settling().elapsedSeconds(),
-            sample)
+            attempt.purpose().sample())
         .read(attempt);
   }
 

@@ -54,6 +54,11 @@ final class Voice {
             });
   }
 
+  /** Whether a result is kept, so that it can be said again. */
+  boolean keeps(String id) {
+    return archive.result(id).isPresent();
+  }
+
   void notice(Instant time, Reason reason) {
     output.event(
         new Notice(

@@ -1,6 +1,8 @@
 package org.restpoint.acquisition.service;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.Optional;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
@@ -24,6 +26,20 @@ final class JournalArchive implements Archive {
     return outgoing
         .result(id)
         .or(() -> journal.entry(id).map(StoredEntry::json).map(JournalArchive::read));
+  }
+
+  @Override
+  public Optional<Result> latestOfSample(String probe, String number, Instant from) {
+    Optional<Result> waiting =
+        outgoing.results().stream()
+            .filter(result -> Archive.isOfSample(result, probe, number, from))
+            .max(Comparator.comparing(Result::time));
+    return waiting.or(
+        () ->
+            journal.latest("result", probe, from, "\"number\":" + EventJson.write(number)).stream()
+                .flatMap(entry -> result(entry.id()).stream())
+                .filter(result -> Archive.isOfSample(result, probe, number, from))
+                .findFirst());
   }
 
   private static Result read(String json) {

@@ -2,6 +2,8 @@ package org.restpoint.acquisition.service;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -70,6 +72,17 @@ final class Outgoing implements Output {
         .map(Result.class::cast)
         .filter(result -> result.id().equals(id))
         .reduce((earlier, later) -> later);
+  }
+
+  /** The latest revisions of the results said since the last commit. */
+  Collection<Result> results() {
+    Map<String, Result> latest = new LinkedHashMap<>();
+    for (Event event : events) {
+      if (event instanceof Result result) {
+        latest.put(result.id(), result);
+      }
+    }
+    return latest.values();
   }
 
   /** To be run once all this is on disk. */

@@ -117,6 +117,7 @@ public final class StationTerms {
         terms.calibrator(),
         terms.matrix(),
         electrode.calibrate(),
+        terms.checking(),
         electrode.routine());
   }
 

@@ -2,6 +2,7 @@ package org.restpoint.adapters.journal;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,9 @@ import org.restpoint.adapters.outbox.OutboxMessage;
  * words when the journal cannot do what is asked.
  */
 public final class Journal implements Outbox, AutoCloseable {
+
+  /** So many entries with one text are looked through. */
+  public static final int MOST_FOUND = 100;
 
   private static final long CLOSE_WITHIN_MILLIS = 2_000;
 
@@ -115,6 +119,15 @@ public final class Journal implements Outbox, AutoCloseable {
   /** The latest revision of what was decided under this id, if anything was. */
   public Optional<StoredEntry> entry(String id) {
     return withWriter(open -> JournalQueries.entry(open.connection(), id));
+  }
+
+  /**
+   * What was decided of one kind and probe since an instant and has a text in it, newest first, at
+   * most {@link #MOST_FOUND}; each in the latest revision that has it.
+   */
+  public List<StoredEntry> latest(String kind, String probe, Instant from, String text) {
+    return withWriter(
+        open -> JournalQueries.latest(open.connection(), kind, probe, from, text, MOST_FOUND));
   }
 
   /** Something noted about the station under a key, if it was. */

@@ -80,6 +80,29 @@ final class JournalQueries {
     }
   }
 
+  static List<StoredEntry> latest(
+      Connection connection, String kind, String probe, Instant from, String text, int most)
+      throws SQLException {
+    List<StoredEntry> found = new ArrayList<>();
+    try (PreparedStatement statement =
+        connection.prepareStatement(
+            "SELECT id, max(revision), kind, probe, time_ms, json FROM entries"
+                + " WHERE time_ms >= ? AND kind = ? AND probe = ? AND instr(json, ?) > 0"
+                + " GROUP BY id ORDER BY time_ms DESC, rowid DESC LIMIT ?")) {
+      statement.setLong(1, ceilingMillis(from));
+      statement.setString(2, kind);
+      statement.setString(3, probe);
+      statement.setString(4, text);
+      statement.setInt(5, most);
+      try (ResultSet row = statement.executeQuery()) {
+        while (row.next()) {
+          found.add(entry(row));
+        }
+      }
+    }
+    return found;
+  }
+
   static Map<String, String> memories(Connection connection) throws SQLException {
     Map<String, String> memories = new LinkedHashMap<>();
     try (PreparedStatement statement =
