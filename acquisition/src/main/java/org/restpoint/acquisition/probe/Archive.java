@@ -26,7 +26,7 @@ public interface Archive {
         && result.concentration().isPresent()
         && result.verification().isEmpty()
         && !result.time().isBefore(from)
-        && result.sample().filter(of -> of.path("number").asText("").equals(number)).isPresent();
+        && result.sample().filter(of -> number.equals(of.path("number").textValue())).isPresent();
   }
 
   /** One that keeps nothing. */

@@ -186,9 +186,9 @@ class InstructTest {
     Verification check = result.verification().orElseThrow();
     assertThat(check.role()).isEqualTo("check-standard");
     assertThat(check.standard()).isEqualTo("mid");
-    assertThat(check.expected()).isCloseTo(20, within(1e-9));
+    assertThat(check.expected().orElseThrow()).isCloseTo(20, within(1e-9));
     assertThat(check.recoveryPercent().orElseThrow()).isCloseTo(95, within(1e-6));
-    assertThat(check.difference()).isCloseTo(-1, within(1e-6));
+    assertThat(check.difference().orElseThrow()).isCloseTo(-1, within(1e-6));
     assertThat(check.verdict()).isEqualTo("passed");
     assertThat(result.flags()).isEmpty();
     assertThat(result.quality()).isEqualTo(1);

@@ -159,6 +159,7 @@ final class Setup {
             Optional.empty(),
             2,
             0),
+        Checking.usual(),
         routine);
   }
 }

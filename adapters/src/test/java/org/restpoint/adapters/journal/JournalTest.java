@@ -70,6 +70,40 @@ class JournalTest {
   }
 
   @Test
+  void theLatestEntriesThatHaveATextAreFoundInTheirLatestRevision() {
+    journal.commit(
+        new JournalBatch(
+            List.of(),
+            List.of(
+                found("r-1", 1, "no3-a", 0, "S-17"),
+                found("r-2", 1, "no3-a", 1, "S-18"),
+                found("r-3", 1, "no3-a", 2, "S-17"),
+                found("r-3", 2, "no3-a", 2, "S-17"),
+                found("r-4", 1, "k-b", 3, "S-17")),
+            List.of(),
+            Map.of(),
+            List.of()));
+
+    assertThat(journal.latest("result", "no3-a", NOON, "\"S-17\""))
+        .containsExactly(
+            found("r-3", 2, "no3-a", 2, "S-17"), found("r-1", 1, "no3-a", 0, "S-17"));
+    assertThat(journal.latest("result", "no3-a", NOON.plusSeconds(1), "\"S-17\""))
+        .containsExactly(found("r-3", 2, "no3-a", 2, "S-17"));
+    assertThat(journal.latest("notice", "no3-a", NOON, "\"S-17\"")).isEmpty();
+  }
+
+  private static StoredEntry found(
+      String id, int revision, String probe, int second, String number) {
+    return new StoredEntry(
+        id,
+        revision,
+        "result",
+        probe,
+        NOON.plusSeconds(second),
+        "{\"revision\":%d,\"number\":\"%s\"}".formatted(revision, number));
+  }
+
+  @Test
   void aMemoryAndAFactReplaceTheEarlierOne() {
     for (String state : List.of("{\"n\":1}", "{\"n\":2}")) {
       journal.commit(
