@@ -15,7 +15,7 @@ import org.restpoint.config.station.Station;
 
 /** Checks with a real journal, over a restart, and replayed. */
 @Timeout(120)
-class ChecksTest {
+class JournalledChecksTest {
 
   private static final double MILLIVOLTS_A_DECADE = -57;
 
