@@ -171,6 +171,6 @@ public final class Checkbook {
     }
     RecoveryChart.Step step = chart.accept(check.recoveryPercent().getAsDouble());
     charts.put(standard, step.chart());
-    return step.drifting();
+    return step.news();
   }
 }

@@ -19,41 +19,35 @@ import org.restpoint.stability.control.Watching;
  * @param standard the standard's name
  * @param percents the base while it is gathered, afterwards the last recoveries; %, oldest first
  * @param limits the limits, once they are drawn
- * @param told the patterns that go on and were told
+ * @param drifting whether the newest completed a pattern, or went on with one; told once
  */
 public record RecoveryChart(
-    String standard, List<Double> percents, Optional<ControlLimits> limits, List<RunRule> told) {
+    String standard, List<Double> percents, Optional<ControlLimits> limits, boolean drifting) {
 
   public RecoveryChart {
     percents = List.copyOf(percents);
-    told = List.copyOf(told);
   }
 
   static RecoveryChart begin(String standard) {
-    return new RecoveryChart(standard, List.of(), Optional.empty(), List.of());
+    return new RecoveryChart(standard, List.of(), Optional.empty(), false);
   }
 
   /**
    * A chart with one more value, and what there is to say.
    *
    * @param chart the chart
-   * @param drifting a pattern that was not there before
+   * @param news that there is a pattern, where there was none before
    */
-  record Step(RecoveryChart chart, Optional<Reason> drifting) {}
+  record Step(RecoveryChart chart, Optional<Reason> news) {}
 
   Step accept(double percent) {
     ControlChart next = chart().accept(percent);
-    List<RunRule> seen = next.signals().stream().map(Signal::rule).toList();
     List<Double> kept =
         next instanceof Watching watching ? watching.recent() : ((Gathering) next).base();
-    String news =
-        next.signals().stream()
-            .filter(signal -> !told.contains(signal.rule()))
-            .map(Signal::text)
-            .collect(Collectors.joining("; "));
+    String seen = next.signals().stream().map(Signal::text).collect(Collectors.joining("; "));
     return new Step(
-        new RecoveryChart(standard, kept, next.limits(), seen),
-        news.isEmpty() ? Optional.empty() : Optional.of(drifting(news)));
+        new RecoveryChart(standard, kept, next.limits(), !seen.isEmpty()),
+        seen.isEmpty() || drifting ? Optional.empty() : Optional.of(told(seen)));
   }
 
   private ControlChart chart() {
@@ -65,10 +59,10 @@ public record RecoveryChart(
             () -> new Gathering(Gathering.USUAL_BASE, RunRule.WESTERN_ELECTRIC, percents));
   }
 
-  private Reason drifting(String news) {
+  private Reason told(String seen) {
     return new Reason(
         "check-drifting",
-        "recoveries of standard %s (%%) no longer scatter as they did: %s".formatted(standard, news),
+        "recoveries of standard %s (%%) no longer scatter as they did: %s".formatted(standard, seen),
         "No check has failed by it. Likely in order: the check standard or a calibration standard"
             + " ages or was renewed, the membrane ages, the temperature of the room has changed."
             + " Read a fresh portion; renew the standards; look at the slope of the last"

@@ -42,6 +42,14 @@ class ChecksTest {
     return bench.read("{'do':'measure','sample':'S-%d'}".formatted(number), 20);
   }
 
+  /** The last check; after one that failed come the results that it doubts. */
+  private static Result check(Bench bench) {
+    return bench.all(Result.class).stream()
+        .filter(result -> result.verification().isPresent())
+        .reduce((earlier, later) -> later)
+        .orElseThrow();
+  }
+
   private static List<String> revised(Bench bench) {
     return bench.all(Result.class).stream()
         .filter(result -> result.revision() > 1)
@@ -82,12 +90,7 @@ class ChecksTest {
           case "blank" -> BLANK;
           default -> of(role, "S-1");
         };
-    Result result = bench.read(instruction, found).result();
-    Result check =
-        bench.all(Result.class).stream()
-            .filter(one -> one.verification().isPresent())
-            .findFirst()
-            .orElse(result);
+    Result check = check(bench.read(instruction, found));
     Verification told = check.verification().orElseThrow();
     assertThat(told.role().word()).isEqualTo(role);
     assertThat(told.verdict()).isEqualTo(verdict);
@@ -224,10 +227,11 @@ class ChecksTest {
     assertThat(sample(bench.read(SECOND, 20), 4).result().flags()).isEmpty();
     bench.pass(Duration.ofMinutes(61));
     assertThat(sample(bench, 5).result().flags()).containsExactly("check-due");
-    assertThat(bench.state().nextStep())
+    assertThat(bench.state().nextStep()).startsWith("A check standard is due");
+    assertThat(bench.read(SECOND, 20).state().nextStep())
         .startsWith("A spike is due: add 0.5 mL of 1000 mg/L to 50 mL of a sample measured before,");
     bench.read(of("spike", "S-5"), 29.7);
-    assertThat(bench.state().nextStep()).startsWith("A check standard is due");
+    assertThat(bench.state().nextStep()).startsWith("Rinse and blot (never wipe), put");
   }
 
   @Test
@@ -276,8 +280,7 @@ class ChecksTest {
     }
     assertThat(bench.all(Notice.class))
         .extracting(Notice::code)
-        .hasSizeBetween(1, 2)
-        .containsOnly("check-drifting");
+        .containsExactly("check-drifting");
     assertThat(bench.all(Notice.class).get(0).text())
         .startsWith("recoveries of standard second (%) no longer scatter as they did:");
     assertThat(bench.all(Result.class)).allMatch(result -> result.flags().isEmpty());
@@ -285,9 +288,9 @@ class ChecksTest {
 
   @Test
   void aBufferAndADuplicateInPhAreHeldAgainstTheirDifferences() {
-    Bench bench = Bench.of(Changes.ph("phthalate", "borate")).calibrate("phthalate").calibrate("borate");
+    Bench bench = Bench.of(Changes.ph("phthalate", "phosphate")).calibrate("phthalate").calibrate("phosphate");
     bench.read("{'do':'measure','sample':'S-1'}", 6.5);
-    Verification apart = bench.read(of("duplicate", "S-1"), 6.8).result().verification().orElseThrow();
+    Verification apart = check(bench.read(of("duplicate", "S-1"), 6.8)).verification().orElseThrow();
     assertThat(apart.verdict()).isEqualTo("failed");
     assertThat(apart.difference().orElseThrow()).isCloseTo(0.3, within(1e-6));
     assertThat(apart.relativeDifferencePercent()).isEmpty();

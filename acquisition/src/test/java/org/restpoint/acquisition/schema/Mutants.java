@@ -22,7 +22,8 @@ final class Mutants {
           "calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed"),
           "concentration", Schemas.schema("result.json").at("/$defs/amount"),
           "reported", Schemas.schema("result.json").at("/$defs/reported"),
-          "verification", Schemas.schema("result.json").at("/$defs/verification"));
+          "verification", Schemas.schema("result.json").at("/$defs/verification"),
+          "revised", Schemas.schema("result.json").at("/$defs/revised"));
 
   private Mutants() {}
 
