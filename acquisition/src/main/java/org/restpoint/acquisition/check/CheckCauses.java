@@ -2,7 +2,9 @@ package org.restpoint.acquisition.check;
 
 import org.restpoint.acquisition.event.Result.Verification;
 
-/** The likeliest causes of a check that failed, likeliest first, and what to do (common practice). */
+/**
+ * The likeliest causes of a check that failed, likeliest first, and what to do (common practice).
+ */
 final class CheckCauses {
 
   private static final String REPEAT = " Rinse and blot (never wipe), take a fresh portion, then: ";

@@ -52,10 +52,11 @@ public record CheckFailure(
     String told =
         switch (flagged.size()) {
           case 0 -> "No result of a sample %s is there to be flagged".formatted(span.words());
-          case 1 -> "The result of 1 sample %s is flagged %s: %s"
-              .formatted(span.words(), FLAG, which);
-          default -> "The results of %d samples %s are flagged %s: %s"
-              .formatted(flagged.size(), span.words(), FLAG, which);
+          case 1 ->
+              "The result of 1 sample %s is flagged %s: %s".formatted(span.words(), FLAG, which);
+          default ->
+              "The results of %d samples %s are flagged %s: %s"
+                  .formatted(flagged.size(), span.words(), FLAG, which);
         };
     return beyond == 0
         ? told

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * What is kept of a probe's checks over a restart.
  *
- * @param ids the results of the samples that some role does not vouch for yet, oldest first, at most
- *     {@link Checkbook#MOST_RESULTS}
+ * @param ids the results of the samples that some role does not vouch for yet, oldest first, at
+ *     most {@link Checkbook#MOST_RESULTS}
  * @param spans one for each role
  * @param charts the recoveries of each check standard
  */

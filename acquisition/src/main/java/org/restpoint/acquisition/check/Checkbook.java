@@ -77,10 +77,7 @@ public final class Checkbook {
 
   /** The first role whose check is due. */
   public Optional<CheckRole> due(Instant time) {
-    return spans.values().stream()
-        .filter(span -> isDue(span, time))
-        .map(Span::role)
-        .findFirst();
+    return spans.values().stream().filter(span -> isDue(span, time)).map(Span::role).findFirst();
   }
 
   private boolean isDue(Span span, Instant time) {

@@ -127,9 +127,7 @@ public final class KnownSolution {
   public static CheckFinding blank(double limit, Amount amount) {
     boolean less = amount.relation().equals("<");
     Measured found =
-        amount.relation().equals("=")
-            ? Portion.measured(amount)
-            : Measured.exactly(amount.value());
+        amount.relation().equals("=") ? Portion.measured(amount) : Measured.exactly(amount.value());
     Blank.Result result = new Blank(new BlankLimit.Detection(limit)).judge(found);
     Verdict verdict =
         less && result.verdict() == Verdict.FAILED ? Verdict.UNCERTAIN : result.verdict();

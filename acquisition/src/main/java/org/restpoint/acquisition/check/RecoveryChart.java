@@ -53,16 +53,15 @@ public record RecoveryChart(
   private ControlChart chart() {
     return limits
         .<ControlChart>map(
-            drawn ->
-                new Watching(drawn, RunRule.WESTERN_ELECTRIC, List.of(), percents, List.of()))
-        .orElseGet(
-            () -> new Gathering(Gathering.USUAL_BASE, RunRule.WESTERN_ELECTRIC, percents));
+            drawn -> new Watching(drawn, RunRule.WESTERN_ELECTRIC, List.of(), percents, List.of()))
+        .orElseGet(() -> new Gathering(Gathering.USUAL_BASE, RunRule.WESTERN_ELECTRIC, percents));
   }
 
   private Reason told(String seen) {
     return new Reason(
         "check-drifting",
-        "recoveries of standard %s (%%) no longer scatter as they did: %s".formatted(standard, seen),
+        "recoveries of standard %s (%%) no longer scatter as they did: %s"
+            .formatted(standard, seen),
         "No check has failed by it. Likely in order: the check standard or a calibration standard"
             + " ages or was renewed, the membrane ages, the temperature of the room has changed."
             + " Read a fresh portion; renew the standards; look at the slope of the last"

@@ -47,8 +47,7 @@ public record Span(CheckRole role, Opened opened, Optional<Instant> since, int s
     if (role == CheckRole.CHECK_STANDARD && opened == Opened.FAILED) {
       return new Span(role, Opened.RECALIBRATED, since, samples);
     }
-    boolean begins =
-        since.isEmpty() || (role == CheckRole.CHECK_STANDARD && slopeMeasured);
+    boolean begins = since.isEmpty() || (role == CheckRole.CHECK_STANDARD && slopeMeasured);
     return opened == Opened.CALIBRATED && begins
         ? new Span(role, opened, Optional.of(time), since.isEmpty() ? samples : 0)
         : this;

@@ -39,9 +39,7 @@ final class ChecksAccount {
                                         ", below %s %s"
                                             .formatted(Words.number(below.value()), below.unit()))
                                 .orElse(""))));
-    checks
-        .duplicate()
-        .ifPresent(one -> lines.add("checked with a duplicate" + every(one.every())));
+    checks.duplicate().ifPresent(one -> lines.add("checked with a duplicate" + every(one.every())));
     checks
         .spike()
         .ifPresent(

@@ -7,10 +7,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.restpoint.acquisition.event.CheckRole;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.instruction.InstructionReader.Addressed;
 
 class InstructionReaderTest {

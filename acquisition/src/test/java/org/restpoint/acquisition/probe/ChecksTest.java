@@ -130,7 +130,8 @@ class ChecksTest {
 
   @Test
   void aDuplicateIsComparedWithTheSampleAndNotWithACheckOfIt() {
-    Bench bench = sample(bench(), 1).read(of("spike", "S-1"), 29.7).read(of("duplicate", "S-1"), 20);
+    Bench bench =
+        sample(bench(), 1).read(of("spike", "S-1"), 29.7).read(of("duplicate", "S-1"), 20);
     assertThat(bench.result().verification().orElseThrow().verdict()).isEqualTo("passed");
   }
 
@@ -145,7 +146,8 @@ class ChecksTest {
         Bench.of(Setup.nitrate().with(Changes.range(1, 200))).calibrate("low").calibrate("high");
     Verification blank = ranged.read(BLANK, 0.3).result().verification().orElseThrow();
     assertThat(blank.verdict()).isEqualTo("passed");
-    assertThat(blank.text()).isEqualTo("the blank holds less than 1.000 mg/L; accepted is up to 1.000");
+    assertThat(blank.text())
+        .isEqualTo("the blank holds less than 1.000 mg/L; accepted is up to 1.000");
   }
 
   @Test
@@ -159,11 +161,13 @@ class ChecksTest {
     Bench bench = sample(sample(bench(), 1), 2).read(SECOND, 20);
     sample(sample(bench, 3), 4).forgetWhatWasSaid().read(SECOND, 16);
 
-    assertThat(revised(bench)).containsExactly("S-3 2 check-failed-after", "S-4 2 check-failed-after");
+    assertThat(revised(bench))
+        .containsExactly("S-3 2 check-failed-after", "S-4 2 check-failed-after");
     Result first = bench.all(Result.class).get(1);
     assertThat(first.quality()).isEqualTo(3);
     assertThat(first.revised().orElseThrow().because())
-        .startsWith("the check standard of 2026-04-02T14:00:24Z failed: standard second is recovered");
+        .startsWith(
+            "the check standard of 2026-04-02T14:00:24Z failed: standard second is recovered");
     assertThat(bench.all(Notice.class)).hasSize(1);
     assertThat(bench.notice().code()).isEqualTo("check-failed");
     assertThat(bench.notice().text())
@@ -229,7 +233,8 @@ class ChecksTest {
     assertThat(sample(bench, 5).result().flags()).containsExactly("check-due");
     assertThat(bench.state().nextStep()).startsWith("A check standard is due");
     assertThat(bench.read(SECOND, 20).state().nextStep())
-        .startsWith("A spike is due: add 0.5 mL of 1000 mg/L to 50 mL of a sample measured before,");
+        .startsWith(
+            "A spike is due: add 0.5 mL of 1000 mg/L to 50 mL of a sample measured before,");
     bench.read(of("spike", "S-5"), 29.7);
     assertThat(bench.state().nextStep()).startsWith("Rinse and blot (never wipe), put");
   }
@@ -278,9 +283,7 @@ class ChecksTest {
     for (int i = 0; i < 7; i++) {
       bench.read(SECOND, 20.35);
     }
-    assertThat(bench.all(Notice.class))
-        .extracting(Notice::code)
-        .containsExactly("check-drifting");
+    assertThat(bench.all(Notice.class)).extracting(Notice::code).containsExactly("check-drifting");
     assertThat(bench.all(Notice.class).get(0).text())
         .startsWith("recoveries of standard second (%) no longer scatter as they did:");
     assertThat(bench.all(Result.class)).allMatch(result -> result.flags().isEmpty());
@@ -288,9 +291,13 @@ class ChecksTest {
 
   @Test
   void aBufferAndADuplicateInPhAreHeldAgainstTheirDifferences() {
-    Bench bench = Bench.of(Changes.ph("phthalate", "phosphate")).calibrate("phthalate").calibrate("phosphate");
+    Bench bench =
+        Bench.of(Changes.ph("phthalate", "phosphate"))
+            .calibrate("phthalate")
+            .calibrate("phosphate");
     bench.read("{'do':'measure','sample':'S-1'}", 6.5);
-    Verification apart = check(bench.read(of("duplicate", "S-1"), 6.8)).verification().orElseThrow();
+    Verification apart =
+        check(bench.read(of("duplicate", "S-1"), 6.8)).verification().orElseThrow();
     assertThat(apart.verdict()).isEqualTo("failed");
     assertThat(apart.difference().orElseThrow()).isCloseTo(0.3, within(1e-6));
     assertThat(apart.relativeDifferencePercent()).isEmpty();

@@ -69,7 +69,12 @@ final class Nitrate {
             usual.duplicatePh(),
             Optional.of(
                 new SpikeTerms(
-                    0.5, 1000, 50, 0.01, RecoveryLimits.OF_A_SPIKE, "0.5 mL of 1000 mg/L to 50 mL")));
+                    0.5,
+                    1000,
+                    50,
+                    0.01,
+                    RecoveryLimits.OF_A_SPIKE,
+                    "0.5 mL of 1000 mg/L to 50 mL")));
     return settings(
         new Routine.Instructed(),
         new ConsecutiveRule(5, 0.1),

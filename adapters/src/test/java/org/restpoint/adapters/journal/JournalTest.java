@@ -85,8 +85,7 @@ class JournalTest {
             List.of()));
 
     assertThat(journal.latest("result", "no3-a", NOON, "\"S-17\""))
-        .containsExactly(
-            found("r-3", 2, "no3-a", 2, "S-17"), found("r-1", 1, "no3-a", 0, "S-17"));
+        .containsExactly(found("r-3", 2, "no3-a", 2, "S-17"), found("r-1", 1, "no3-a", 0, "S-17"));
     assertThat(journal.latest("result", "no3-a", NOON.plusSeconds(1), "\"S-17\""))
         .containsExactly(found("r-3", 2, "no3-a", 2, "S-17"));
     assertThat(journal.latest("notice", "no3-a", NOON, "\"S-17\"")).isEmpty();

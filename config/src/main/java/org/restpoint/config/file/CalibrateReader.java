@@ -72,9 +72,7 @@ final class CalibrateReader {
         keys.need("standards", A_LIST).map(value -> standards(value)).orElse(List.of());
     Optional<String> again =
         keys.find("restandardize")
-            .flatMap(
-                value ->
-                    areDefined(names) ? value.word(names) : value.text(A_NAME));
+            .flatMap(value -> areDefined(names) ? value.word(names) : value.text(A_NAME));
     Every every = keys.find("every").map(CalibrateReader::every).orElseGet(Every.Never::new);
     if (keys.has("every")) {
       keys.need("restandardize", "the standard that is read again, as every says how often");

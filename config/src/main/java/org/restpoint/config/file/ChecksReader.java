@@ -98,8 +98,7 @@ final class ChecksReader {
           .ifPresent(value -> value.refuse("no recovery" + measurand.because() + ": take within"));
     } else if (measurand.isConcentration()) {
       keys.find("within")
-          .ifPresent(
-              value -> value.refuse("no within" + measurand.because() + ": take recovery"));
+          .ifPresent(value -> value.refuse("no within" + measurand.because() + ": take recovery"));
     }
     Every every = RhythmReader.read(keys);
     if (keys.has("every")) {
@@ -141,8 +140,7 @@ final class ChecksReader {
 
   private Checks.Duplicate duplicate(Section keys) {
     keys.only(DUPLICATE_KEYS);
-    boolean ph =
-        keys.find("within").map(measurand::readsAsPh).orElseGet(measurand::isInPh);
+    boolean ph = keys.find("within").map(measurand::readsAsPh).orElseGet(measurand::isInPh);
     return new Checks.Duplicate(
         RhythmReader.read(keys),
         ph ? OptionalDouble.empty() : within(keys, PERCENT),

@@ -94,8 +94,7 @@ final class ElectrodeReader {
       return;
     }
     List<Standards.Draft> used =
-        Stream.concat(
-                CalibrateReader.named(keys).stream(), ChecksReader.named(keys).stream())
+        Stream.concat(CalibrateReader.named(keys).stream(), ChecksReader.named(keys).stream())
             .distinct()
             .flatMap(name -> standards.find(name).stream())
             .filter(draft -> !draft.isInPh())

@@ -95,9 +95,7 @@ class ChecksFileTest {
             new Fixture(folder)
                 .problems(
                     Fixture.changed(
-                        "checks.yaml",
-                        "20 mg/L, basis: as-N, lot",
-                        "20 mg/L, basis: as-ion, lot")))
+                        "checks.yaml", "20 mg/L, basis: as-N, lot", "20 mg/L, basis: as-ion, lot")))
         .hasSize(1)
         .first()
         .asString()
