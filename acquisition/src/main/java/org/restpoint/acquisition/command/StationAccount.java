@@ -136,6 +136,7 @@ final class StationAccount {
     lines.add(INDENT + settle(electrode.settle()));
     lines.add(INDENT + calibrate(electrode.calibrate()));
     ChemistryAccount.of(electrode).forEach(line -> lines.add(INDENT + line));
+    ChecksAccount.of(electrode.checks()).forEach(line -> lines.add(INDENT + line));
     lines.add(INDENT + routine(electrode.routine()));
   }
 

@@ -85,7 +85,7 @@ final class Sentences {
             .filter(check -> check.recoveryPercent().isPresent())
             .map(
                 check ->
-                    number(" Expected %s %s:", check.expected(), amount.unit())
+                    number(" Expected %s %s:", check.expected().orElse(0), amount.unit())
                         + number(" recovery %.1f %%.", check.recoveryPercent().getAsDouble()))
             .orElse("");
     return rest(

@@ -38,7 +38,7 @@ import org.restpoint.stability.uncertainty.BudgetLine;
  * @param reported the same for what was asked
  * @param budget where the uncertainty of the concentration comes from, source by source
  * @param interference what other ions do to it, where the station file names some
- * @param verification what was expected, when a known solution was read to check the calibration
+ * @param verification what a check showed, where this is one
  * @param preparation how the sample was prepared, where a recipe was named
  * @param sample the sample's record as it was known then
  * @param quality the quality flag: 1 pass, 2 not evaluated, 3 suspect, 4 fail, 9 missing (IOC
@@ -254,25 +254,34 @@ public record Result(
       String ion, double bias, OptionalDouble biasPercent, boolean corrected) {}
 
   /**
-   * A known solution read to check the calibration.
+   * A reading that checks other results.
    *
-   * @param role {@code check-standard}
-   * @param standard the standard's name
-   * @param expected its concentration, in the unit of the result
+   * @param role what it is
+   * @param standard the name of the check standard
+   * @param against the id of the sample's own result that a duplicate or spike is compared with
+   * @param expected what should have been found, in the unit of the result; absent for a blank
    * @param difference found less expected, in the unit of the result
-   * @param recoveryPercent found over expected, %; absent for pH
+   * @param recoveryPercent of a check standard found over expected, of a spike what was found of
+   *     the amount added, %; absent for pH
    * @param recoveryUncertaintyPercent its expanded uncertainty, k = 2
-   * @param verdict {@code passed}, {@code failed} or, where a limit lies within the uncertainty,
-   *     {@code uncertain}
+   * @param relativeDifferencePercent how far two portions differ, % of their mean; absent for pH
+   * @param relativeDifferenceUncertaintyPercent its expanded uncertainty, k = 2
+   * @param verdict {@code passed}, {@code failed}, {@code uncertain} where a limit lies within the
+   *     uncertainty, or {@code not judged}
+   * @param text what it showed and what is accepted, for a person
    */
   public record Verification(
-      String role,
-      String standard,
-      double expected,
-      double difference,
+      CheckRole role,
+      Optional<String> standard,
+      Optional<String> against,
+      OptionalDouble expected,
+      OptionalDouble difference,
       OptionalDouble recoveryPercent,
       OptionalDouble recoveryUncertaintyPercent,
-      String verdict) {}
+      OptionalDouble relativeDifferencePercent,
+      OptionalDouble relativeDifferenceUncertaintyPercent,
+      String verdict,
+      String text) {}
 
   /**
    * Why a result was worked out again.

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import org.restpoint.acquisition.event.CheckRole;
 
 /**
  * An instruction to one probe.
@@ -60,11 +61,24 @@ public record Instruction(Optional<String> id, Task task) {
   }
 
   /**
-   * Read a standard as if it were a sample, to check the calibration.
+   * Read what checks other results.
    *
-   * @param standard the standard's name
+   * @param role what it is
+   * @param standard the standard's name; of a check standard alone
+   * @param sample the sample's number; of a duplicate and a spike alone
    */
-  public record Verify(String standard) implements Task {
+  public record Verify(CheckRole role, Optional<String> standard, Optional<String> sample)
+      implements Task {
+
+    /** Checks that there is what the role needs. */
+    public Verify {
+      if (standard.isPresent() != (role == CheckRole.CHECK_STANDARD)
+          || sample.isPresent() != role.isOfSample()) {
+        throw new IllegalArgumentException(
+            "a check standard has a standard, a duplicate and a spike have a sample");
+      }
+    }
+
     @Override
     public String word() {
       return "verify";

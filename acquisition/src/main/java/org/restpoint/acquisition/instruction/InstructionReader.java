@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.Instruction.Task;
 import org.restpoint.acquisition.sample.SampleException;
@@ -130,13 +131,28 @@ public final class InstructionReader {
   }
 
   private static Task verify(Fields fields) {
-    fields.only("verify", "role", "standard");
-    String role = fields.text("role").orElse("check-standard");
-    if (!role.equals("check-standard")) {
-      throw new InstructionException(
-          "role: expected check-standard; found %s".formatted(Fields.shown(role)));
+    fields.only("verify", "role", "standard", "sample");
+    String word = fields.text("role").orElseGet(CheckRole.CHECK_STANDARD::word);
+    CheckRole role =
+        CheckRole.of(word)
+            .orElseThrow(
+                () ->
+                    new InstructionException(
+                        "role: expected check-standard, blank, duplicate or spike; found %s"
+                            .formatted(Fields.shown(word))));
+    String as = "verify role=" + role.word();
+    if (role == CheckRole.CHECK_STANDARD) {
+      fields.only(as, "role", "standard");
+      String standard = fields.need("standard", THE_STANDARD);
+      return new Instruction.Verify(role, Optional.of(standard), Optional.empty());
     }
-    return new Instruction.Verify(fields.need("standard", THE_STANDARD));
+    if (role == CheckRole.BLANK) {
+      fields.only(as, "role");
+      return new Instruction.Verify(role, Optional.empty(), Optional.empty());
+    }
+    fields.only(as, "role", "sample");
+    String sample = fields.need("sample", "the number of a sample that was measured before");
+    return new Instruction.Verify(role, Optional.empty(), Optional.of(sample));
   }
 
   private static Task rinsed(Fields fields) {

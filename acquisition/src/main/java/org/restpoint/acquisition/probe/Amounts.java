@@ -2,6 +2,7 @@ package org.restpoint.acquisition.probe;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.ResponseCurve;
@@ -42,9 +43,9 @@ public record Amounts(Scale scale, Optional<Range> range) {
   /** The amount of a sample; empty where nothing is left of the ion and no limit says more. */
   Optional<Told> of(ResponseCurve curve, RestedSample sample) {
     ReadBack read = curve.read(sample);
-    Optional<Double> below = lowest(curve, sample).filter(limit -> isBelow(read, limit));
-    if (below.isPresent()) {
-      return Optional.of(at(below.get(), "<", curve, sample));
+    OptionalDouble lowest = lowest(curve, sample);
+    if (lowest.isPresent() && isBelow(read, lowest.getAsDouble())) {
+      return Optional.of(at(lowest.getAsDouble(), "<", curve, sample));
     }
     Optional<Double> above = range.map(Range::high).filter(limit -> isAbove(read, limit));
     if (above.isPresent()) {
@@ -60,12 +61,13 @@ public record Amounts(Scale scale, Optional<Range> range) {
   }
 
   /** The value below which no number is told, if there is one. */
-  private Optional<Double> lowest(ResponseCurve curve, RestedSample sample) {
+  OptionalDouble lowest(ResponseCurve curve, RestedSample sample) {
     double limit = curve.lowEndMolesPerLitre() / sample.activityCoefficient();
+    double low = range.map(Range::low).orElse(0.0);
     if (limit == 0) {
-      return range.map(Range::low);
+      return range.isPresent() ? OptionalDouble.of(low) : OptionalDouble.empty();
     }
-    return Optional.of(Math.max(scale.of(limit), range.map(Range::low).orElse(0.0)));
+    return OptionalDouble.of(Math.max(scale.of(limit), low));
   }
 
   private boolean isBelow(ReadBack read, double limit) {

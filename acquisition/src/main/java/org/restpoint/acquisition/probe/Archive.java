@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.probe;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Result;
@@ -16,6 +17,21 @@ public interface Archive {
 
   /** The latest revision of a sample's record; empty where none is kept. */
   Optional<SampleRecord> record(String sampleNumber);
+  /**
+   * The latest settled result of a sample itself, not of a check that was made with it; empty where
+   * none is kept.
+   *
+   * @param probe the probe that measured it
+   * @param number the sample's number
+   * @param from results before that do not count
+   */
+  default Optional<Result> latestOfSample(String probe, String number, Instant from) {
+    return resultsOf(number).stream()
+        .filter(result -> result.probe().equals(probe))
+        .filter(result -> result.concentration().isPresent() && result.verification().isEmpty())
+        .filter(result -> !result.time().isBefore(from))
+        .reduce((earlier, later) -> later);
+  }
 
   /** One that keeps nothing. */
   static Archive empty() {

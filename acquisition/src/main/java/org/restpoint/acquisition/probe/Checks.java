@@ -1,89 +1,73 @@
 package org.restpoint.acquisition.probe;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.check.CheckFinding;
+import org.restpoint.acquisition.check.CheckPlan;
+import org.restpoint.acquisition.check.KnownSolution;
+import org.restpoint.acquisition.check.Portion;
+import org.restpoint.acquisition.check.SamePortion;
+import org.restpoint.acquisition.check.SpikedPortion;
 import org.restpoint.acquisition.event.Result.Amount;
-import org.restpoint.acquisition.event.Result.Verification;
-import org.restpoint.stability.quality.BufferCheck;
-import org.restpoint.stability.quality.CheckStandard;
+import org.restpoint.acquisition.probe.ProbeMemory.InForce;
+import org.restpoint.stability.calibration.RestedSample;
 import org.restpoint.stability.quality.Measured;
-import org.restpoint.stability.quality.Recovery;
-import org.restpoint.stability.quality.Verdict;
 
-/** Compares a known solution that was read as if it were a sample with what it holds. */
+/** Judges what was read to check other results. */
 final class Checks {
 
-  private static final String ROLE = "check-standard";
+  private final ProbeSettings settings;
+  private final CheckPlan plan;
 
-  private Checks() {}
-
-  /**
-   * What was found of it.
-   *
-   * @param verification as it is told
-   * @param withinLimits whether the figure alone lies within the limits
-   */
-  record Check(Verification verification, boolean withinLimits) {
-
-    /** Whether it passed with its uncertainty. */
-    boolean passed() {
-      return verification.verdict().equals(word(Verdict.PASSED));
-    }
+  Checks(ProbeSettings settings) {
+    this.settings = settings;
+    this.plan = settings.checking().plan();
   }
 
   /**
-   * The check; empty where nobody knows what the standard holds at that temperature, and where what
-   * it holds lies beyond a limit as the result says, so that there is no number to compare.
+   * What a check showed; empty where nobody knows what the solution holds, and where that lies
+   * beyond a limit as the result says, so that there is no number to compare.
    */
-  static Optional<Check> of(Standard standard, double celsius, Scale scale, Amount amount) {
-    return standard
-        .at(celsius)
-        .filter(portion -> !isBeyond(scale.of(portion.molesPerLitre()), amount))
-        .map(portion -> check(standard.name(), portion, scale, amount));
-  }
-
-  private static boolean isBeyond(double expected, Amount amount) {
-    return switch (amount.relation()) {
-      case "<" -> expected <= amount.value();
-      case ">" -> expected >= amount.value();
-      default -> false;
-    };
-  }
-
-  private static Check check(String name, Standard.Portion portion, Scale scale, Amount amount) {
-    double expected = scale.of(portion.molesPerLitre());
-    Measured found = new Measured(amount.value(), amount.uncertainty() / amount.coverage());
-    if (scale instanceof Scale.OfPh) {
-      double u = portion.relativeUncertainty() / Math.log(10);
-      BufferCheck.Result result = BufferCheck.usual().judge(found, new Measured(expected, u));
-      return new Check(
-          new Verification(
-              ROLE,
-              name,
-              expected,
-              result.difference(),
-              OptionalDouble.empty(),
-              OptionalDouble.empty(),
-              word(result.verdict())),
-          result.withinLimits());
+  Optional<CheckFinding> of(
+      Check check, Amounts.Told told, InForce calibration, RestedSample sample) {
+    if (check instanceof Check.OfStandard of) {
+      return standard(of.standard(), sample.celsius(), told.amount());
     }
-    Recovery recovery =
-        CheckStandard.usual()
-            .judge(found, new Measured(expected, expected * portion.relativeUncertainty()));
-    return new Check(
-        new Verification(
-            ROLE,
-            name,
-            expected,
-            amount.value() - expected,
-            OptionalDouble.of(recovery.percent()),
-            OptionalDouble.of(amount.coverage() * recovery.standardUncertaintyPercent()),
-            word(recovery.verdict())),
-        recovery.withinLimits());
+    OptionalDouble lowest = settings.amounts().lowest(calibration.curve(), sample);
+    if (check instanceof Check.OfBlank) {
+      OptionalDouble limit = plan.blankBelow().isPresent() ? plan.blankBelow() : lowest;
+      return limit.isPresent()
+          ? Optional.of(KnownSolution.blank(limit.getAsDouble(), told.amount()))
+          : Optional.empty();
+    }
+    if (check instanceof Check.OfDuplicate of) {
+      Portion portion =
+          new Portion(of.former(), told.amount(), told.budget(), calibration.id(), lowest);
+      return Optional.of(
+          isPh() ? SamePortion.judgePh(plan, portion) : SamePortion.judge(plan, portion));
+    }
+    Check.OfSpike of = (Check.OfSpike) check;
+    return Optional.of(
+        SpikedPortion.judge(
+            of.spike(),
+            new Portion(of.former(), told.amount(), told.budget(), calibration.id(), lowest)));
   }
 
-  private static String word(Verdict verdict) {
-    return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  private Optional<CheckFinding> standard(Standard standard, double celsius, Amount amount) {
+    Optional<Standard.Portion> portion = standard.at(celsius);
+    if (portion.isEmpty()) {
+      return Optional.empty();
+    }
+    double expected = settings.scale().of(portion.get().molesPerLitre());
+    double share = portion.get().relativeUncertainty();
+    return isPh()
+        ? KnownSolution.buffer(
+            plan, standard.name(), new Measured(expected, share / Math.log(10)), amount)
+        : KnownSolution.standard(
+            plan, standard.name(), new Measured(expected, expected * share), amount);
+  }
+
+  private boolean isPh() {
+    return settings.scale() instanceof Scale.OfPh;
   }
 }

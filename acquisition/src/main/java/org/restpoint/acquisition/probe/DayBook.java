@@ -70,7 +70,8 @@ final class DayBook {
     if (purpose instanceof Purpose.OfStandard of) {
       day = day.into(now, Words.standard(of.standard().name()), true, usualSoak());
     } else if (purpose instanceof Purpose.OfCheck of) {
-      day = day.into(now, Words.standard(of.standard().name()), true, usualSoak());
+      boolean standard = of.check() instanceof Check.OfStandard;
+      day = day.into(now, of.check().place(), standard, usualSoak());
     } else {
       day = day.into(now, "the sample", false, usualSoak());
     }

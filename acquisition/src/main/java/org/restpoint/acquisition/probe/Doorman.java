@@ -20,11 +20,13 @@ final class Doorman {
   private final ProbeSettings settings;
   private final CalibrationBook calibrations;
   private final Preparations preparations;
+  private final CheckDoor checks;
 
-  Doorman(ProbeSettings settings, CalibrationBook calibrations) {
+  Doorman(ProbeSettings settings, CalibrationBook calibrations, Archive archive) {
     this.settings = settings;
     this.calibrations = calibrations;
     this.preparations = new Preparations(settings);
+    this.checks = new CheckDoor(settings, calibrations, archive);
   }
 
   /** What becomes of an instruction. */
@@ -59,7 +61,10 @@ final class Doorman {
       return known(time, calibrate.standard(), false);
     }
     if (task instanceof Instruction.Verify verify) {
-      Admission admission = known(time, verify.standard(), true);
+      Admission admission =
+          verify.standard().isPresent()
+              ? known(time, verify.standard().get(), true)
+              : checks.admit(time, verify);
       return admission instanceof Admission.Read ? withCalibration(admission) : admission;
     }
     if (task instanceof Instruction.Measure measure) {
@@ -76,7 +81,7 @@ final class Doorman {
   }
 
   private Admission known(Instant time, String name, boolean check) {
-    Map<String, Standard> standards = settings.standards();
+    Map<String, Standard> standards = check ? checks.standards() : settings.standards();
     Standard standard = standards.get(name);
     if (standard == null) {
       return unknown(name);
@@ -89,7 +94,9 @@ final class Doorman {
           "Take a fresh lot and write its lot and expiry into the station file.");
     }
     return new Admission.Read(
-        check ? new Purpose.OfCheck(standard) : new Purpose.OfStandard(standard));
+        check
+            ? new Purpose.OfCheck(new Check.OfStandard(standard))
+            : new Purpose.OfStandard(standard));
   }
 
   private Admission unknown(String name) {

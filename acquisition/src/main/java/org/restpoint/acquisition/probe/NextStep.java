@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.restpoint.acquisition.check.CheckPrompt;
+import org.restpoint.acquisition.check.Checkbook;
 import org.restpoint.acquisition.day.Day;
 import org.restpoint.acquisition.day.Place;
 import org.restpoint.acquisition.event.State;
@@ -20,10 +22,15 @@ final class NextStep {
 
   private final ProbeSettings settings;
   private final CalibrationBook calibrations;
+  private final Doorman doorman;
+  private final Checkbook checks;
 
-  NextStep(ProbeSettings settings, CalibrationBook calibrations) {
+  NextStep(
+      ProbeSettings settings, CalibrationBook calibrations, Doorman doorman, Checkbook checks) {
     this.settings = settings;
     this.calibrations = calibrations;
+    this.doorman = doorman;
+    this.checks = checks;
   }
 
   State state(
@@ -127,7 +134,6 @@ final class NextStep {
   }
 
   private String next(Instant time, int samplesSinceStandard) {
-    Doorman doorman = new Doorman(settings, calibrations);
     boolean slopeDue = doorman.slopeDue(time);
     Optional<String> unread = unreadStandard(slopeDue);
     if (slopeDue) {
@@ -142,6 +148,10 @@ final class NextStep {
           + calibrate(standardToRead());
     }
     String measure = "put the electrode into the sample, then: measure";
+    Optional<String> check = CheckPrompt.next(settings.checking().plan(), checks, time);
+    if (check.isPresent()) {
+      return check.get() + " - or go on: " + measure;
+    }
     return unread
         .map(standard -> RINSE + into(standard) + " - or go on: " + measure)
         .orElse(RINSE + measure);
@@ -187,7 +197,7 @@ final class NextStep {
           "reading standard", wait.formatted(Words.standard(of.standard().name()), limit));
     }
     if (attempt.purpose() instanceof Purpose.OfCheck of) {
-      return new Step("verifying", wait.formatted(Words.standard(of.standard().name()), limit));
+      return new Step("verifying", wait.formatted(of.check().place(), limit));
     }
     return new Step("reading sample", wait.formatted("the sample", limit));
   }

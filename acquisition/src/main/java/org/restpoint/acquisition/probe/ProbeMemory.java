@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.check.CheckMemory;
 import org.restpoint.acquisition.day.Day;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
@@ -33,6 +34,7 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param underway the instruction that was being carried out
  * @param response what was learnt of the electrode's response; absent where nothing is learnt
  * @param withholding whether the electrode stands in a private sample
+ * @param checks what was checked; absent in what an earlier version wrote
  */
 @JsonIgnoreProperties(ignoreUnknown = true)
 public record ProbeMemory(
@@ -52,7 +54,8 @@ public record ProbeMemory(
     Optional<InStream> stream,
     Optional<String> underway,
     Optional<ResponseHistory> response,
-    boolean withholding) {
+    boolean withholding,
+    Optional<CheckMemory> checks) {
 
   public ProbeMemory {
     round = List.copyOf(round);
@@ -79,7 +82,8 @@ public record ProbeMemory(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        false);
+        false,
+        Optional.empty());
   }
 
   /**

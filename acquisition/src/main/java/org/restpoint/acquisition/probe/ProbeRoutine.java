@@ -45,9 +45,9 @@ public final class ProbeRoutine {
             archive,
             new Ids(probe, "-notice", memory.lastNoticeMillis(), memory.lastNoticeCount()));
     this.calibrations = new CalibrationBook(settings, memory);
-    this.doorman = new Doorman(settings, calibrations);
+    this.doorman = new Doorman(settings, calibrations, archive);
     this.reckoning = new Reckoning(settings, calibrations, doorman, memory, archive);
-    this.nextStep = new NextStep(settings, calibrations);
+    this.nextStep = new NextStep(settings, calibrations, doorman, reckoning.checks());
     this.response =
         new Response(
             settings,
@@ -101,7 +101,8 @@ public final class ProbeRoutine {
         Optional.of(stream.memory().from(unfinished)),
         underway.map(instruction -> instruction.task().word()),
         response.history(),
-        replies.withholding());
+        replies.withholding(),
+        Optional.of(reckoning.checks().memory()));
   }
 
   /** Whether nothing that it reads may be kept or published: it stands in a private sample. */
@@ -246,6 +247,7 @@ public final class ProbeRoutine {
       leaveStream(time);
       calibrations.forget();
       response.forget();
+      reckoning.checks().forget();
       day.replaced(time);
       voice.notice(time, Interruptions.replaced(replaced.part()));
     } else if (task instanceof Instruction.Rinsed rinsed) {
@@ -297,10 +299,11 @@ public final class ProbeRoutine {
   private void finish(Instant time, Attempt ended) {
     attempt = Optional.empty();
     Event event = reckoning.ended(time, ended);
+    replies.ended(time, ended, event);
     if (!ended.isConfidential()) {
+      new Aftermath(reckoning.checks(), voice).of(time, ended, event);
       response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
     }
-    replies.ended(time, ended, event);
     if (ended.instruction().isPresent()) {
       tellState(time);
     }

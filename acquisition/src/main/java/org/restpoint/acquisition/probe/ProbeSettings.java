@@ -25,6 +25,7 @@ import org.restpoint.stability.rest.SettleLimits;
  * @param calibrator how its response curve is drawn and judged
  * @param matrix what else is in its samples and standards
  * @param calibrate how it is calibrated
+ * @param checking how its results are checked
  * @param routine who says when it is read
  * @param care how it is looked after, where somebody tells what is done with it
  * @param recipes how its samples may be prepared
@@ -43,7 +44,8 @@ public record ProbeSettings(
     Calibrate calibrate,
     Routine routine,
     Optional<Care> care,
-    Recipes recipes) {
+    Recipes recipes,
+    Checking checking) {
 
   /** What its results are counted in. */
   public Scale scale() {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.check.Checkbook;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
@@ -26,6 +27,7 @@ final class Reckoning {
   private final Doorman doorman;
   private final Archive archive;
   private final String analyte;
+  private final Checkbook checks;
   private int samplesSinceStandard;
 
   Reckoning(
@@ -41,12 +43,21 @@ final class Reckoning {
     this.doorman = doorman;
     this.archive = archive;
     this.analyte = settings.analyte().name();
+    this.checks =
+        new Checkbook(
+            settings.checking().plan(),
+            memory.checks().filter(kept -> calibrations.otherAnalyte().isEmpty()));
     this.samplesSinceStandard = memory.samplesSinceStandard();
   }
 
   /** The ids of results and calibrations. */
   Ids ids() {
     return ids;
+  }
+
+  /** The book of checks. */
+  Checkbook checks() {
+    return checks;
   }
 
   int samplesSinceStandard() {
@@ -133,6 +144,7 @@ final class Reckoning {
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
     flags.addAll(attempt.skipped());
     if (attempt.purpose() instanceof Purpose.OfSample) {
+      flags.addAll(checks.flags(time));
       samplesSinceStandard++;
     }
     return results.settled(id, time, attempt, calibrations.inForce(), flags);

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.check.CheckFinding;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.CalibrationUsed;
@@ -46,10 +47,12 @@ final class ResultMaker {
 
   private final ProbeSettings settings;
   private final Preparations preparations;
+  private final Checks checks;
 
   ResultMaker(ProbeSettings settings) {
     this.settings = settings;
     this.preparations = new Preparations(settings);
+    this.checks = new Checks(settings);
   }
 
   /** A potential at rest, with the calibration and flags in force at its time. */
@@ -86,15 +89,16 @@ final class ResultMaker {
     Amount amount = told.get().amount();
     List<Interference> interference =
         settings.matrix().interference(settings.scale(), amount, sample);
-    Optional<Checks.Check> verified =
-        attempt.purpose() instanceof Purpose.OfCheck check
-            ? Checks.of(check.standard(), known.celsius(), settings.scale(), amount)
+    Optional<CheckFinding> checked =
+        attempt.purpose() instanceof Purpose.OfCheck of
+            ? checks.of(of.check(), told.get(), calibration, sample)
             : Optional.empty();
     List<String> all = new ArrayList<>(flags);
     if (rest.creeping()) {
       all.add("creeping");
     }
-    if (attempt.purpose() instanceof Purpose.OfCheck check
+    if (attempt.purpose() instanceof Purpose.OfCheck of
+        && of.check() instanceof Check.OfStandard check
         && check.standard().at(known.celsius()).isEmpty()) {
       all.add("standard-temperature");
     }
@@ -108,11 +112,7 @@ final class ResultMaker {
     if (!amount.relation().equals("=")) {
       all.add(amount.relation().equals("<") ? "below-range" : "above-range");
     }
-    if (verified.filter(check -> !check.withinLimits()).isPresent()) {
-      all.add("check-off");
-    } else if (verified.filter(check -> !check.passed()).isPresent()) {
-      all.add("check-uncertain");
-    }
+    checked.map(CheckFinding::flags).ifPresent(all::addAll);
     all.addAll(settings.matrix().flags(settings.scale(), sample, interference, amount));
     Preparations.Outcome preparation = preparations.of(attempt, amount);
     all.addAll(preparation.flags());
@@ -123,8 +123,8 @@ final class ResultMaker {
             amount,
             rest.forecast() ? foretold(told.get().budget()) : told.get().budget(),
             interference)
+        .verification(checked.map(CheckFinding::verification))
         .prepared(preparation.prepared())
-        .verification(verified.map(Checks.Check::verification))
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
         .build();
   }
@@ -250,15 +250,13 @@ final class ResultMaker {
   }
 
   private ResultDraft draft(String id, Instant time, Attempt attempt) {
-    Optional<ObjectNode> sample =
-        attempt.purpose() instanceof Purpose.OfSample of ? of.sample() : Optional.empty();
     return new ResultDraft(
             settings,
             id,
             time,
             attempt.settling().taken(),
             attempt.settling().elapsedSeconds(),
-            sample)
+            attempt.purpose().sample())
         .read(attempt);
   }
 

@@ -46,6 +46,11 @@ final class Voice {
     new Revision(archive, output).revise(time, id, because, change);
   }
 
+  /** Whether a result is kept, so that it can be said again. */
+  boolean keeps(String id) {
+    return archive.result(id).isPresent();
+  }
+
   void notice(Instant time, Reason reason) {
     output.event(
         new Notice(

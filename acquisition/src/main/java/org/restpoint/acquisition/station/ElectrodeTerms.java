@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.restpoint.acquisition.probe.Amounts;
+import org.restpoint.acquisition.probe.Checking;
 import org.restpoint.acquisition.probe.Matrix;
 import org.restpoint.acquisition.probe.Scale;
 import org.restpoint.acquisition.probe.Standard;
@@ -12,6 +13,7 @@ import org.restpoint.acquisition.probe.Standard.Content;
 import org.restpoint.config.station.Activity;
 import org.restpoint.config.station.Activity.OfStandards;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Checks.CheckStandard;
 import org.restpoint.config.station.Compensation.Ideal;
 import org.restpoint.config.station.Compensation.Isopotential;
 import org.restpoint.config.station.Compensation.IsopotentialPh;
@@ -87,13 +89,23 @@ record ElectrodeTerms(Station station, Electrode electrode) {
   Map<String, Standard> standards() {
     Map<String, Standard> standards = new LinkedHashMap<>();
     for (String name : electrode.calibrate().standards()) {
-      StandardSolution solution = station.standards().get(name);
-      if (solution == null) {
-        throw new IllegalArgumentException("a checked station names only standards it defines");
-      }
-      standards.put(name, new Standard(name, content(solution.value()), solution.expires()));
+      standards.put(name, standard(name));
     }
     return standards;
+  }
+
+  private Standard standard(String name) {
+    StandardSolution solution = station.standards().get(name);
+    if (solution == null) {
+      throw new IllegalArgumentException("a checked station names only standards it defines");
+    }
+    return new Standard(name, content(solution.value()), solution.expires());
+  }
+
+  Checking checking() {
+    return new Checking(
+        new CheckTerms(electrode.checks(), this::value).plan(),
+        electrode.checks().checkStandard().flatMap(CheckStandard::standard).map(this::standard));
   }
 
   private Content content(Value value) {

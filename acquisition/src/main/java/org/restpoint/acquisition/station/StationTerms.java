@@ -122,7 +122,8 @@ public final class StationTerms {
         electrode.calibrate(),
         electrode.routine(),
         electrode.care(),
-        Recipes.of(station.recipes()));
+        Recipes.of(station.recipes()),
+        terms.checking());
   }
 
   private static RestRule rule(SettleRule rule) {

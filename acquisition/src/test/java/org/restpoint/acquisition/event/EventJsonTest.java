@@ -75,13 +75,17 @@ class EventJsonTest {
         Optional.of(List.of(new Interference("chloride", 0.05, OptionalDouble.of(0.4), true))),
         Optional.of(
             new Verification(
-                "check-standard",
-                "mid",
-                20,
-                -8.7,
+                CheckRole.DUPLICATE,
+                Optional.of("mid"),
+                Optional.of("no3-a-20260402T140000.000Z"),
+                OptionalDouble.of(20),
+                OptionalDouble.of(-8.7),
                 OptionalDouble.of(56.5),
                 OptionalDouble.of(2.5),
-                "failed")),
+                OptionalDouble.of(55),
+                OptionalDouble.of(3),
+                "failed",
+                "it is off")),
         Optional.of(
             new Preparation(
                 "tile",

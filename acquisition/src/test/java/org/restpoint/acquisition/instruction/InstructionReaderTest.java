@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.instruction.InstructionReader.Addressed;
 
 class InstructionReaderTest {
@@ -37,9 +38,15 @@ class InstructionReaderTest {
     assertThat(task("{\"do\":\"calibrate\",\"standard\":\"mid\"}"))
         .isEqualTo(new Instruction.Calibrate("mid"));
     assertThat(task("{\"do\":\"verify\",\"standard\":\"mid\"}"))
-        .isEqualTo(new Instruction.Verify("mid"));
+        .isEqualTo(verify(CheckRole.CHECK_STANDARD, "mid", ""));
     assertThat(task("{\"do\":\"verify\",\"role\":\"check-standard\",\"standard\":\"mid\"}"))
-        .isEqualTo(new Instruction.Verify("mid"));
+        .isEqualTo(verify(CheckRole.CHECK_STANDARD, "mid", ""));
+    assertThat(task("{\"do\":\"verify\",\"role\":\"blank\"}"))
+        .isEqualTo(verify(CheckRole.BLANK, "", ""));
+    assertThat(task("{\"do\":\"verify\",\"role\":\"duplicate\",\"sample\":\"S-1\"}"))
+        .isEqualTo(verify(CheckRole.DUPLICATE, "", "S-1"));
+    assertThat(task("{\"do\":\"verify\",\"role\":\"spike\",\"sample\":\"S-1\"}"))
+        .isEqualTo(verify(CheckRole.SPIKE, "", "S-1"));
     assertThat(task("{\"do\":\"soak\"}")).isEqualTo(new Instruction.Soak(Optional.empty()));
     assertThat(task("{\"do\":\"soak\",\"minutes\":10080}"))
         .isEqualTo(new Instruction.Soak(Optional.of(Duration.ofDays(7))));
@@ -52,6 +59,13 @@ class InstructionReaderTest {
     for (String word : InstructionReader.WORDS) {
       assertThat(task("{\"do\":\"%s\"%s}".formatted(word, needed(word))).word()).isEqualTo(word);
     }
+  }
+
+  private static Instruction.Verify verify(CheckRole role, String standard, String sample) {
+    return new Instruction.Verify(
+        role,
+        Optional.of(standard).filter(name -> !name.isEmpty()),
+        Optional.of(sample).filter(number -> !number.isEmpty()));
   }
 
   private static String needed(String word) {
@@ -111,8 +125,12 @@ class InstructionReaderTest {
         "{\"do\":\"calibrate\",\"standard\":5} | standard: expected text in quotes, 1 to 200 characters; found 5",
         "{\"do\":\"calibrate\",\"standard\":\"mid\",\"sample\":\"x\"} | calibrate takes do, id, probe, standard, time; found sample",
         "{\"do\":\"verify\"}                 | standard is missing: expected the name of the standard the electrode is in",
-        "{\"do\":\"verify\",\"role\":\"blank\",\"standard\":\"mid\"} | role: expected check-standard; found blank",
-        "{\"do\":\"verify\",\"value\":5}     | verify takes do, id, probe, role, standard, time; found value",
+        "{\"do\":\"verify\",\"role\":\"blank\",\"standard\":\"mid\"} | verify role=blank takes do, id, probe, role, time; found standard",
+        "{\"do\":\"verify\",\"role\":\"referee\"} | role: expected check-standard, blank, duplicate or spike; found referee",
+        "{\"do\":\"verify\",\"role\":\"spike\"} | sample is missing: expected the number of a sample that was measured before",
+        "{\"do\":\"verify\",\"role\":\"spike\",\"sample\":{}} | sample: expected text in quotes, 1 to 200 characters; found {}",
+        "{\"do\":\"verify\",\"standard\":\"mid\",\"sample\":\"x\"} | verify role=check-standard takes do, id, probe, role, standard, time; found sample",
+        "{\"do\":\"verify\",\"value\":5}     | verify takes do, id, probe, role, sample, standard, time; found value",
         "{\"do\":\"measure\",\"sample\":12}  | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found 12",
         "{\"do\":\"measure\",\"sample\":\"\"} | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found \"\"",
         "{\"do\":\"measure\",\"sample\":null} | sample: expected a sample number in quotes, 1 to 200 characters, or a record in braces; found null",

@@ -29,10 +29,11 @@ final class Bench implements Output {
   private final ProbeRoutine routine;
   private final List<Object> said = new ArrayList<>();
   private final List<Answer> confided = new ArrayList<>();
-  private final KeptResults kept = new KeptResults();
+  private final KeptResults kept;
   private Instant now;
 
-  private Bench(Setup setup, ProbeMemory memory, Instant start) {
+  private Bench(Setup setup, ProbeMemory memory, Instant start, KeptResults before) {
+    kept = before;
     settings = setup.settings();
     electrode = Electrode.of(settings.analyte());
     now = start;
@@ -41,19 +42,19 @@ final class Bench implements Output {
   }
 
   static Bench of(Setup setup) {
-    return new Bench(setup, ProbeMemory.blank(), START);
+    return new Bench(setup, ProbeMemory.blank(), START, new KeptResults());
   }
 
   /** A new routine that goes on from what this one remembers, written as JSON and read again. */
   Bench restarted(Setup setup, Duration later) {
-    return new Bench(setup, remembered(), now.plus(later));
+    return new Bench(setup, remembered(), now.plus(later), kept);
   }
 
   /** A new routine that goes on from what this one remembers, but knows another response. */
   Bench knowing(Setup setup, ResponseHistory response) {
     ObjectNode memory = (ObjectNode) parsed(EventJson.write(routine.memory()));
     memory.set("response", EventJson.mapper().valueToTree(response));
-    return new Bench(setup, memory(memory.toString()), now);
+    return new Bench(setup, memory(memory.toString()), now, kept);
   }
 
   ProbeMemory remembered() {
@@ -176,6 +177,11 @@ final class Bench implements Output {
 
   Bench measure(double value, double celsius) {
     return tell("{\"do\":\"measure\"}").read(3, millivolts(value, celsius), known(celsius));
+  }
+
+  /** Reads what holds so much, as an instruction in single quotes says. */
+  Bench read(String instruction, double value) {
+    return tell(instruction.replace('\'', '"')).read(3, millivolts(value));
   }
 
   double millivolts(double value) {

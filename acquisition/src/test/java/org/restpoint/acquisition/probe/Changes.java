@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import org.restpoint.acquisition.check.CheckPlan;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.stability.activity.Davies;
 import org.restpoint.stability.activity.Ion;
@@ -14,7 +16,11 @@ import org.restpoint.stability.calibration.Calibrator;
 import org.restpoint.stability.calibration.Compensation;
 import org.restpoint.stability.calibration.LowEnd;
 import org.restpoint.stability.chemistry.Analyte;
+import org.restpoint.stability.chemistry.Basis;
+import org.restpoint.stability.chemistry.Concentration;
+import org.restpoint.stability.chemistry.ConcentrationUnit;
 import org.restpoint.stability.interference.Interferent;
+import org.restpoint.stability.quality.RecoveryLimits;
 
 /** What may be known of an electrode beside its standards, as changes to plain settings. */
 final class Changes {
@@ -132,6 +138,47 @@ final class Changes {
         });
   }
 
+  /** Results are checked as a plan says, also with a standard of another supplier. */
+  static UnaryOperator<ProbeSettings> checked(CheckPlan plan) {
+    return plain ->
+        new ProbeSettings(
+            plain.station(),
+            plain.probe(),
+            plain.analyte(),
+            plain.amounts(),
+            plain.rule(),
+            plain.learn(),
+            plain.limits(),
+            plain.standards(),
+            plain.calibrator(),
+            plain.matrix(),
+            plain.calibrate(),
+            new Checking(plan, Optional.of(second(plain.analyte()))),
+            plain.routine());
+  }
+
+  /** Usual limits, 0.5 mg/L for a blank, 0.5 mL of 1000 mg/L to 50 mL for a spike. */
+  static CheckPlan plan(Map<CheckRole, Calibrate.Every> every) {
+    CheckPlan usual = CheckPlan.usual();
+    return new CheckPlan(
+        every,
+        Optional.of("second"),
+        usual.recovery(),
+        usual.phWithin(),
+        OptionalDouble.of(0.5),
+        usual.duplicatePercent(),
+        usual.duplicatePh(),
+        Optional.of(
+            new CheckPlan.SpikeTerms(
+                0.5, 1000, 50, 0.01, RecoveryLimits.OF_A_SPIKE, "0.5 mL of 1000 mg/L to 50 mL")));
+  }
+
+  private static Standard second(Analyte analyte) {
+    Concentration twenty =
+        new Concentration(20, ConcentrationUnit.MILLIGRAMS_PER_LITRE, Basis.AS_N);
+    return Standard.of("second", twenty, analyte, 0.01, Optional.empty());
+  }
+
   private static ProbeSettings copy(
       ProbeSettings plain,
       Amounts amounts,
@@ -153,6 +200,7 @@ final class Changes {
         calibrate,
         plain.routine(),
         plain.care(),
-        plain.recipes());
+        plain.recipes(),
+        plain.checking());
   }
 }

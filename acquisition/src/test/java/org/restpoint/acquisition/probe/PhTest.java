@@ -85,8 +85,8 @@ class PhTest {
   @Test
   void aCheckWithinAFiveHundredthIsNotOff() {
     Verification check = verified(6.865).verification().orElseThrow();
-    assertThat(check.expected()).isEqualTo(6.865);
-    assertThat(check.difference()).isCloseTo(0, within(1e-9));
+    assertThat(check.expected()).hasValue(6.865);
+    assertThat(check.difference().orElseThrow()).isCloseTo(0, within(1e-9));
     assertThat(check.recoveryPercent()).isEmpty();
     assertThat(check.verdict()).isEqualTo("passed");
     assertThat(verified(6.865).flags()).isEmpty();

@@ -7,13 +7,16 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.restpoint.acquisition.check.CheckPlan;
 import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.InstructionReader;
@@ -41,6 +44,9 @@ class ReplayTest {
           "{\"do\":\"replaced\"}",
           "{\"do\":\"cancel\"}");
 
+  private static final CheckPlan CHECKED =
+      Changes.plan(Map.of(CheckRole.CHECK_STANDARD, new Every.Samples(2)));
+
   /** Something that comes in. */
   private record Input(Instant time, boolean isReading, Consumer<ProbeRoutine> act) {}
 
@@ -54,7 +60,8 @@ class ReplayTest {
             .giveUpAfter(Duration.ofSeconds(40))
             .notBefore(Duration.ofSeconds(seed % 2 * 3))
             .restandardize("mid", new Every.Samples(2))
-            .validFor(Duration.ofMinutes(30));
+            .validFor(Duration.ofMinutes(30))
+            .with(Changes.checked(CHECKED));
     if (seed / 3 % 3 == 2) {
       setup.rule(new ForecastRule(2));
     }

@@ -191,6 +191,7 @@ final class Setup {
             0),
         routine,
         care,
-        recipes);
+        recipes,
+        Checking.usual());
   }
 }

@@ -25,6 +25,7 @@ final class Mutants {
           shape("concentration", "result.json", "/$defs/amount"),
           shape("reported", "result.json", "/$defs/reported"),
           shape("verification", "result.json", "/$defs/verification"),
+          shape("revised", "result.json", "/$defs/revised"),
           shape("preparation", "result.json", "/$defs/preparation"),
           shape("figures", "result.json", "/$defs/preparation/properties/figures/items"));
 

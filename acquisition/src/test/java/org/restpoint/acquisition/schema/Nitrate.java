@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.restpoint.acquisition.preparation.Recipes;
+import java.util.OptionalDouble;
+import org.restpoint.acquisition.check.CheckPlan;
+import org.restpoint.acquisition.check.CheckPlan.SpikeTerms;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.probe.Amounts;
+import org.restpoint.acquisition.probe.Checking;
 import org.restpoint.acquisition.probe.Matrix;
 import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.acquisition.probe.Scale;
@@ -23,6 +28,7 @@ import org.restpoint.stability.chemistry.Basis;
 import org.restpoint.stability.chemistry.Concentration;
 import org.restpoint.stability.chemistry.ConcentrationUnit;
 import org.restpoint.stability.electrode.Nernst;
+import org.restpoint.stability.quality.RecoveryLimits;
 import org.restpoint.stability.rest.ConsecutiveRule;
 import org.restpoint.stability.rest.RestRule;
 import org.restpoint.stability.rest.SettleLimits;
@@ -48,6 +54,36 @@ final class Nitrate {
 
   /** The same with another rule of rest. */
   static ProbeSettings settings(Routine routine, RestRule rule) {
+    return settings(routine, rule, Checking.usual());
+  }
+
+  /** At the bench, with a blank every second sample and something to spike with. */
+  static ProbeSettings checked() {
+    CheckPlan usual = CheckPlan.usual();
+    CheckPlan plan =
+        new CheckPlan(
+            Map.of(CheckRole.BLANK, new Calibrate.Every.Samples(2)),
+            Optional.of("low"),
+            usual.recovery(),
+            usual.phWithin(),
+            OptionalDouble.of(0.5),
+            usual.duplicatePercent(),
+            usual.duplicatePh(),
+            Optional.of(
+                new SpikeTerms(
+                    0.5,
+                    1000,
+                    50,
+                    0.01,
+                    RecoveryLimits.OF_A_SPIKE,
+                    "0.5 mL of 1000 mg/L to 50 mL")));
+    return settings(
+        new Routine.Instructed(),
+        new ConsecutiveRule(5, 0.1),
+        new Checking(plan, Optional.empty()));
+  }
+
+  private static ProbeSettings settings(Routine routine, RestRule rule, Checking checking) {
     Map<String, Standard> standards = new LinkedHashMap<>();
     standards.put("low", standard("low", 5, Optional.empty()));
     standards.put("high", standard("high", 50, Optional.empty()));
@@ -81,7 +117,8 @@ final class Nitrate {
             0),
         routine,
         Optional.empty(),
-        Recipes.of(recipes()));
+        Recipes.of(recipes()),
+        checking);
   }
 
   /** Tile water with adjustor, and soil of which nobody knows the moisture. */

@@ -25,6 +25,7 @@ final class Scenes {
     all.addAll(recipes());
     all.addAll(badSolutions());
     all.addAll(refusedCalibrations());
+    all.addAll(checks());
     all.addAll(intervals());
     all.addAll(rests());
     all.addAll(forecasts());
@@ -123,6 +124,43 @@ final class Scenes {
         .calibrateAt("spare", 200)
         .calibrateAt("high", 145)
         .said();
+  }
+
+  /** Checks of every kind that pass, fail and cannot tell. */
+  static List<JsonNode> checks() {
+    String sample = "{\"do\":\"measure\",\"sample\":\"S-1\"}";
+    String standard = "{\"do\":\"verify\",\"standard\":\"low\"}";
+    String blank = "{\"do\":\"verify\",\"role\":\"blank\"}";
+    String duplicate = "{\"do\":\"verify\",\"role\":\"duplicate\",\"sample\":\"S-1\"}";
+    String spike = "{\"do\":\"verify\",\"role\":\"spike\",\"sample\":\"S-1\"}";
+    Session session =
+        Session.checked()
+            .calibrate("low", 5)
+            .calibrate("high", 50)
+            .tell(duplicate)
+            .read(sample, 20)
+            .read(sample, 20)
+            .read(sample, 20)
+            .read(blank, 0.2)
+            .read(standard, 3)
+            .read(sample, 20)
+            .read(standard, 4.6)
+            .read(standard, 5)
+            .read(blank, 0.5)
+            .read(blank, 2)
+            .read(duplicate, 20)
+            .read(duplicate, 24.44)
+            .read(duplicate, 30)
+            .read(spike, 29.7)
+            .read(spike, 27.2)
+            .read(spike, 24)
+            .read(spike, 40)
+            .read(sample, 80)
+            .read(spike, 89);
+    for (int i = 0; i < 40; i++) {
+      session.read(standard, i < 25 ? 5 + 0.01 * (i % 3) : 5.1);
+    }
+    return session.said();
   }
 
   /** A stream read each interval, with the electrode taken out and the service away. */

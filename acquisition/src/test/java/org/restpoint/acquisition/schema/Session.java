@@ -46,6 +46,16 @@ final class Session implements Output {
         Nitrate.settings(new Routine.Instructed(), rule), ProbeMemory.blank(), START);
   }
 
+  /** At the bench, with checks. */
+  static Session checked() {
+    return new Session(Nitrate.checked(), ProbeMemory.blank(), START);
+  }
+
+  /** Reads to its rest what holds so many mg/L. */
+  Session read(String instruction, double milligramsPerLitre) {
+    return tell(instruction).read(5, Nitrate.millivolts(milligramsPerLitre));
+  }
+
   /** Stops the routine and begins anew from what it remembers, after a while. */
   Session restartedAfter(Routine how, Duration away) {
     Session next = new Session(Nitrate.settings(how), routine.memory(), now.plus(away));

@@ -19,6 +19,7 @@ import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Checks;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
@@ -124,6 +125,7 @@ final class StationScene {
                 Optional.empty(),
                 2,
                 0),
+            Checks.none(),
             new Routine.Instructed(),
             Optional.empty());
     StandardSolution low =

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Checks;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
@@ -83,6 +84,7 @@ final class Stations {
             Optional.empty(),
             2,
             0),
+        Checks.none(),
         routine,
         Optional.empty());
   }

@@ -30,6 +30,7 @@ final class CalibrateReader {
   static final String A_CALIBRATION = "a mapping with standards, e.g. { standards: [low, high] }";
 
   private static final String A_LIST = "a list of standards, e.g. [low, high]";
+  private static final String A_NAME = "the name of a standard";
   private static final String A_SLOPE = "a range in % of the ideal slope, e.g. 90..103 %";
   private static final String A_RHYTHM = "sample, a number of samples or a time like 2 h";
 
@@ -73,9 +74,7 @@ final class CalibrateReader {
         keys.need("standards", A_LIST).map(value -> standards(value)).orElse(List.of());
     Optional<String> again =
         keys.find("restandardize")
-            .flatMap(
-                value ->
-                    areDefined(names) ? value.word(names) : value.text("the name of a standard"));
+            .flatMap(value -> areDefined(names) ? value.word(names) : value.text(A_NAME));
     Every every = keys.find("every").map(CalibrateReader::every).orElseGet(Every.Never::new);
     if (keys.has("every")) {
       keys.need("restandardize", "the standard that is read again, as every says how often");
@@ -136,20 +135,33 @@ final class CalibrateReader {
   private List<String> standards(Entry list) {
     List<String> names = new ArrayList<>();
     for (Entry item : list.items(A_LIST)) {
-      Optional<String> name = item.freeText("the name of a standard");
+      Optional<String> name = item.freeText(A_NAME);
       if (name.isEmpty()) {
         continue;
       }
       if (names.contains(name.get())) {
         item.refuse("each standard once", item.found() + " again");
-      } else if (standards.find(name.get()).isEmpty()) {
-        tellUndefined(item, name.get());
       } else {
-        standards.find(name.get()).ifPresent(draft -> checkScale(item, draft));
+        tellUnfit(item, name.get());
       }
       names.add(name.get());
     }
     return names;
+  }
+
+  /** The name of one standard, after telling one that is not defined or on another scale. */
+  Optional<String> standard(Entry item) {
+    Optional<String> name = item.freeText(A_NAME);
+    name.ifPresent(written -> tellUnfit(item, written));
+    return name;
+  }
+
+  private void tellUnfit(Entry item, String name) {
+    if (standards.find(name).isEmpty()) {
+      tellUndefined(item, name);
+    } else {
+      standards.find(name).ifPresent(draft -> checkScale(item, draft));
+    }
   }
 
   /** Tells a concentration where a pH is measured, and a pH where a concentration is. */

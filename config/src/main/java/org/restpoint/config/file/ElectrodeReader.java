@@ -2,9 +2,11 @@ package org.restpoint.config.file;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.restpoint.config.station.Activity;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Care;
+import org.restpoint.config.station.Checks;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Interferent;
@@ -47,9 +49,16 @@ final class ElectrodeReader {
             .map(value -> new InterferentsReader(measurand).read(value))
             .orElseGet(List::of);
     Settle settle = keys.find("settle").map(SettleReader::read).orElse(SettleReader.USUAL);
+    CalibrateReader calibration = new CalibrateReader(standards, measurand);
     Optional<Calibrate> calibrate =
-        keys.need("calibrate", CalibrateReader.A_CALIBRATION)
-            .flatMap(value -> new CalibrateReader(standards, measurand).read(value));
+        keys.need("calibrate", CalibrateReader.A_CALIBRATION).flatMap(calibration::read);
+    Checks checks =
+        keys.find("checks")
+            .map(
+                value ->
+                    new ChecksReader(calibration, measurand)
+                        .read(value, calibrate.flatMap(Calibrate::range)))
+            .orElseGet(Checks::none);
     Routine routine =
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
     RoutineReader.checkRoom(keys, settle, routine);
@@ -70,6 +79,7 @@ final class ElectrodeReader {
             interferents,
             settle,
             calibrate.get(),
+            checks,
             routine,
             care));
   }
@@ -87,7 +97,8 @@ final class ElectrodeReader {
       return;
     }
     List<Standards.Draft> used =
-        CalibrateReader.named(keys).stream()
+        Stream.concat(CalibrateReader.named(keys).stream(), ChecksReader.named(keys).stream())
+            .distinct()
             .flatMap(name -> standards.find(name).stream())
             .filter(draft -> !draft.isInPh())
             .toList();

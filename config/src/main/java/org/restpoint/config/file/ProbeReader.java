@@ -23,6 +23,7 @@ final class ProbeReader {
           "interferents",
           "settle",
           "calibrate",
+          "checks",
           "routine",
           "care",
           "raw");

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param interferents other ions that it answers to as well, each once, in the file's order
  * @param settle when its potential is at rest
  * @param calibrate how it is calibrated
+ * @param checks how its results are checked
  * @param routine who says when it is read
  * @param care how it is looked after, where somebody tells what is done with it
  */
@@ -30,6 +31,7 @@ public record Electrode(
     List<Interferent> interferents,
     Settle settle,
     Calibrate calibrate,
+    Checks checks,
     Routine routine,
     Optional<Care> care) {
 

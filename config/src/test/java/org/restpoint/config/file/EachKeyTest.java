@@ -17,6 +17,7 @@ class EachKeyTest {
       resources = {
         "/mistakes.csv",
         "/mistakes-lab.csv",
+        "/mistakes-checks.csv",
         "/mistakes-modbus.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",

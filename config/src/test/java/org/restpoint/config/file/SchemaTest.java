@@ -57,6 +57,7 @@ class SchemaTest {
         "bench.yaml",
         "stream.yaml",
         "lab.yaml",
+        "checks.yaml",
         "field.yaml",
         "recipes.yaml",
         "recording.yaml",
@@ -78,6 +79,7 @@ class SchemaTest {
       resources = {
         "/mistakes.csv",
         "/mistakes-lab.csv",
+        "/mistakes-checks.csv",
         "/mistakes-modbus.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
@@ -127,6 +129,11 @@ class SchemaTest {
           /$defs/settle/properties                                         | settle
           /$defs/rule-of-rest/properties                                   | rule-of-rest
           /$defs/calibrate/properties                                      | calibrate
+          /$defs/checks/properties                                         | checks
+          /$defs/checks/properties/check-standard/properties               | check-standard
+          /$defs/checks/properties/blank/properties                        | blank
+          /$defs/checks/properties/duplicate/properties                    | duplicate
+          /$defs/checks/properties/spike/properties                        | spike
           /$defs/low-end/oneOf/1/properties                                | low-end
           /$defs/compensation/oneOf/1/properties                           | isopotential
           /$defs/compensation/oneOf/2/properties                           | coefficient
@@ -182,6 +189,11 @@ class SchemaTest {
       case "rule-of-rest" -> SettleRuleReader.KEYS;
       case "care" -> CareReader.KEYS;
       case "calibrate" -> CalibrateReader.KEYS;
+      case "checks" -> ChecksReader.KEYS;
+      case "check-standard" -> ChecksReader.STANDARD_KEYS;
+      case "blank" -> ChecksReader.BLANK_KEYS;
+      case "duplicate" -> ChecksReader.DUPLICATE_KEYS;
+      case "spike" -> ChecksReader.SPIKE_KEYS;
       case "low-end" -> LowEndReader.FIXED_KEYS;
       case "isopotential" -> CompensationReader.ISOPOTENTIAL_KEYS;
       case "coefficient" -> CompensationReader.COEFFICIENT_KEYS;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Care;
+import org.restpoint.config.station.Checks;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.HttpAddress;
@@ -95,6 +96,7 @@ class StationFileTest {
                     Optional.empty(),
                     2,
                     0),
+                Checks.none(),
                 new Routine.Instructed(),
                 Optional.empty()));
   }
