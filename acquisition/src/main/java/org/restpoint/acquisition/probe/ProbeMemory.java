@@ -30,6 +30,8 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
  * @param response what was learnt of the electrode's response; absent where nothing is learnt
+ * @param standards what is known of its standards beside the calibration in force; absent in what
+ *     an earlier version wrote
  */
 public record ProbeMemory(
     long lastIdMillis,
@@ -47,7 +49,8 @@ public record ProbeMemory(
     boolean away,
     Optional<InStream> stream,
     Optional<String> underway,
-    Optional<ResponseHistory> response) {
+    Optional<ResponseHistory> response,
+    Optional<StandardsPast> standards) {
 
   public ProbeMemory {
     round = List.copyOf(round);
@@ -71,6 +74,7 @@ public record ProbeMemory(
         0,
         Optional.empty(),
         false,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());

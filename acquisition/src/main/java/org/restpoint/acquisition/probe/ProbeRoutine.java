@@ -98,7 +98,8 @@ public final class ProbeRoutine {
         away,
         Optional.of(stream.memory().from(unfinished)),
         underway.map(instruction -> instruction.task().word()),
-        response.history());
+        response.history(),
+        Optional.of(calibrations.watch().past()));
   }
 
   /** Takes a reading. */

@@ -39,11 +39,11 @@ public record MoveLimit(double millivolts) {
    * What stands against a standard, in words with its figures; empty where it passes.
    *
    * @param movedMillivolts m
-   * @param since how long ago the last standard was read
+   * @param overNight whether no standard had been read for a night
    * @param history how it read before
    */
-  public Optional<String> against(double movedMillivolts, Duration since, StandardHistory history) {
-    boolean overNight = isNight(since);
+  public Optional<String> against(
+      double movedMillivolts, boolean overNight, StandardHistory history) {
     double limit = overNight ? NIGHT_FACTOR * millivolts : millivolts;
     if (Math.abs(movedMillivolts) > limit + ROUNDING_MILLIVOLTS) {
       return Optional.of(
