@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
       "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER],",
-      "verify standard=NAME, rinsed, replaced [part=membrane|electrode], cancel."
+      "verify standard=NAME, rinsed, replaced [part=membrane|electrode], accept-standard [because=TEXT], cancel."
     })
 final class TellCommand implements Callable<Integer> {
 

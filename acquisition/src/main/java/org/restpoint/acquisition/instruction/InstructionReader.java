@@ -21,7 +21,7 @@ public final class InstructionReader {
 
   /** The words of all instructions. */
   public static final List<String> WORDS =
-      List.of("soak", "calibrate", "measure", "verify", "rinsed", "replaced", "cancel");
+      List.of("soak", "calibrate", "measure", "verify", "rinsed", "replaced", "accept-standard", "cancel");
 
   private static final String THE_STANDARD = "the name of the standard the electrode is in";
 
@@ -61,6 +61,7 @@ public final class InstructionReader {
       case "soak" -> soak(fields);
       case "rinsed" -> alone(fields, new Instruction.Rinsed());
       case "replaced" -> replaced(fields);
+      case "accept-standard" -> acceptStandard(fields);
       case "cancel" -> alone(fields, new Instruction.Cancel());
       default ->
           throw new InstructionException(
@@ -139,6 +140,11 @@ public final class InstructionReader {
                 new InstructionException(
                     "part: expected membrane or electrode; found %s"
                         .formatted(Fields.shown(part))));
+  }
+
+  private static Task acceptStandard(Fields fields) {
+    fields.only("accept-standard", "because");
+    return new Instruction.AcceptStandard(fields.text("because"));
   }
 
   private static Task soak(Fields fields) {

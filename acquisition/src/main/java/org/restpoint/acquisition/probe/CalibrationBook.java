@@ -34,6 +34,9 @@ final class CalibrationBook {
 
   private static final double USUAL_CELSIUS = 25;
 
+  /** The code of a calibration that was refused and that the operator accepted. */
+  static final String OVERRIDDEN = "standard-overridden";
+
   private final ProbeSettings settings;
   private Optional<InForce> inForce;
   private final List<StandardPoint> round;
@@ -133,7 +136,6 @@ final class CalibrationBook {
 
   /** A standard came to rest, foretold or read, perhaps still creeping. */
   Calibration settled(String id, StandardPoint point, RestingPotential rest, HowItRested rested) {
-    round.removeIf(earlier -> earlier.standard().equals(point.standard()));
     round.removeIf(
         earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
     List<StandardPoint> before = List.copyOf(round);
@@ -142,6 +144,7 @@ final class CalibrationBook {
       round.clear();
       round.addAll(look.withIt());
     }
+    round.removeIf(earlier -> earlier.standard().equals(point.standard()));
     round.add(point);
     foretold.remove(point.standard());
     if (rest.forecast()) {
@@ -214,7 +217,7 @@ final class CalibrationBook {
     }
     Reason told =
         new Reason(
-            "standard-overridden",
+            OVERRIDDEN,
             "%s; the operator has accepted it%s"
                 .formatted(
                     refused.get(0).text(), because.map(text -> ": " + text).orElse("")),

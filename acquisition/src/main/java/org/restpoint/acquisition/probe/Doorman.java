@@ -67,6 +67,9 @@ final class Doorman {
     if (task instanceof Instruction.Measure measure) {
       return withCalibration(new Admission.Read(new Purpose.OfSample(measure.sample())));
     }
+    if (task instanceof Instruction.AcceptStandard) {
+      return acceptable();
+    }
     if (task instanceof Instruction.Rinsed && settings.routine() instanceof Routine.Instructed) {
       return refused(
           "not-in-stream", "this probe is read on instruction, it has no stream to go back to", "");
@@ -95,6 +98,19 @@ final class Doorman {
         check ? new Purpose.OfCheck(standard) : new Purpose.OfStandard(standard));
   }
 
+  private Admission acceptable() {
+    if (calibrations.refused().isEmpty()) {
+      return refused("nothing-to-accept", "no standard stands refused", "");
+    }
+    return calibrations.watch().acceptable().isEmpty()
+        ? refused(
+            "no-line",
+            "the standard refused last draws no line that could be accepted: %s"
+                .formatted(calibrations.refused().get(0).text()),
+            calibrations.refused().get(0).remedy())
+        : new Admission.AtOnce();
+  }
+
   private Admission withCalibration(Admission admission) {
     if (!calibrations.refused().isEmpty()) {
       Reason why = calibrations.refused().get(0);
@@ -102,7 +118,8 @@ final class Doorman {
           "calibration-refused",
           "the last standard was refused: %s".formatted(why.text()),
           "Read the standards again until a calibration is accepted; a sample read now would rest on"
-              + " a calibration that has just been doubted.");
+              + " a calibration that has just been doubted. Where you know better: accept-standard,"
+              + " which is flagged.");
     }
     if (calibrations.inForce().isEmpty()) {
       return new Admission.Refused(ResultMaker.notCalibrated());
@@ -123,6 +140,9 @@ final class Doorman {
     }
     if (!calibrations.refused().isEmpty()) {
       flags.add("calibration-doubted");
+    }
+    if (calibrations.watch().isOverridden(inForce.get())) {
+      flags.add("standard-overridden");
     }
     if (inForce.get().slopeBasis() == SlopeBasis.IDEAL) {
       flags.add("ideal-slope");

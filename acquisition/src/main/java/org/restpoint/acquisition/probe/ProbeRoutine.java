@@ -3,6 +3,7 @@ package org.restpoint.acquisition.probe;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.Instruction;
@@ -10,6 +11,7 @@ import org.restpoint.acquisition.probe.Doorman.Admission;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.Settling;
+import org.restpoint.stability.suspicion.Circumstances;
 
 /**
  * The routine of one probe. Readings, instructions and the passing of time go in, in the order of
@@ -166,6 +168,7 @@ public final class ProbeRoutine {
       over.giveUp();
       finish(over.deadline(), over);
     } else if (soakUntil.equals(Optional.of(time))) {
+      reckoning.know(Circumstances::afterSoak);
       soakUntil = Optional.empty();
       tellState(time);
     } else {
@@ -217,6 +220,8 @@ public final class ProbeRoutine {
     voice.accepted(time, instruction);
     if (admission instanceof Admission.Read read) {
       begin(time, instruction, read.purpose());
+    } else if (instruction.task() instanceof Instruction.AcceptStandard accept) {
+      acceptStandard(time, instruction, accept.because());
     } else {
       if (instruction.task() instanceof Instruction.Soak soak) {
         leaveStream(time);
@@ -229,6 +234,7 @@ public final class ProbeRoutine {
         voice.notice(time, Interruptions.replaced(replaced.part()));
       } else if (instruction.task() instanceof Instruction.Rinsed) {
         calibrations.endRound();
+        reckoning.know(Circumstances::afterRinse);
         soakUntil = Optional.empty();
         away = false;
         stream.begin(time);
@@ -238,6 +244,15 @@ public final class ProbeRoutine {
       voice.done(time, instruction, Optional.empty());
     }
     tellState(time);
+  }
+
+  private void acceptStandard(Instant time, Instruction instruction, Optional<String> because) {
+    Calibration calibration = reckoning.accepted(time, because);
+    voice.event(calibration);
+    calibration.remarks().stream()
+        .filter(remark -> remark.code().equals(CalibrationBook.OVERRIDDEN))
+        .forEach(remark -> voice.notice(time, remark));
+    voice.done(time, instruction, Optional.of(calibration));
   }
 
   private void begin(Instant time, Instruction instruction, Purpose purpose) {

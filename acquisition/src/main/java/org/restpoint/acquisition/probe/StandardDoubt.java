@@ -51,7 +51,7 @@ record StandardDoubt(ProbeSettings settings, StandardsWatch watch) {
     if (!look.withIt().isEmpty()) {
       return outcome.remarkedOn(movedTogether(look));
     }
-    return !look.judged() && watch.past().anew() && watch.isFar(look)
+    return watch.isFarAnew(look)
         ? outcome.remarkedOn(movedSince(look))
         : outcome;
   }

@@ -2,12 +2,14 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
+import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
 import org.restpoint.stability.suspicion.Circumstances;
 import org.restpoint.stability.suspicion.StandardHistory;
@@ -17,7 +19,7 @@ import org.restpoint.stability.suspicion.StandardHistory;
  *
  * @param histories how each standard read before, by its name
  * @param slopes the slopes of the last accepted rounds that drew one, oldest first
- * @param anew whether the round being read began without a calibration that it could be held against
+ * @param base the line that the round being read is held against; empty where it began without one
  * @param doubted standards that read off since one passed, each with its last reading
  * @param refusedRound the standards of the refused round that the operator may accept
  * @param overridden the calibration in force, where it was refused and the operator accepted it
@@ -26,7 +28,7 @@ import org.restpoint.stability.suspicion.StandardHistory;
 public record StandardsPast(
     Map<String, StandardHistory> histories,
     List<SlopeSeen> slopes,
-    boolean anew,
+    Optional<ResponseCurve> base,
     List<StandardPoint> doubted,
     List<StandardPoint> refusedRound,
     Optional<Overridden> overridden,
@@ -36,7 +38,7 @@ public record StandardsPast(
   private static final int MOST_SLOPES = 10;
 
   public StandardsPast {
-    histories = Map.copyOf(histories);
+    histories = Collections.unmodifiableMap(new TreeMap<>(histories));
     slopes = List.copyOf(slopes);
     doubted = List.copyOf(doubted);
     refusedRound = List.copyOf(refusedRound);
@@ -63,7 +65,7 @@ public record StandardsPast(
     return new StandardsPast(
         Map.of(),
         List.of(),
-        false,
+        Optional.empty(),
         List.of(),
         List.of(),
         Optional.empty(),
@@ -75,7 +77,7 @@ public record StandardsPast(
     return new StandardsPast(
         histories,
         slopes,
-        anew,
+        base,
         doubted.stream().filter(defined).toList(),
         refusedRound.stream().allMatch(defined) ? refusedRound : List.of(),
         overridden,
@@ -86,13 +88,13 @@ public record StandardsPast(
     return histories.getOrDefault(standard, StandardHistory.none());
   }
 
-  StandardsPast inRound(boolean begunAnew) {
+  StandardsPast inRound(Optional<ResponseCurve> heldAgainst) {
     return new StandardsPast(
-        histories, slopes, begunAnew, doubted, refusedRound, overridden, circumstances);
+        histories, slopes, heldAgainst, doubted, refusedRound, overridden, circumstances);
   }
 
   StandardsPast knowing(Circumstances now) {
-    return new StandardsPast(histories, slopes, anew, doubted, refusedRound, overridden, now);
+    return new StandardsPast(histories, slopes, base, doubted, refusedRound, overridden, now);
   }
 
   /** A standard passed: none is doubted any more, and what was overridden is replaced. */
@@ -102,7 +104,7 @@ public record StandardsPast(
     return new StandardsPast(
         all,
         slope.map(this::with).orElse(slopes),
-        anew,
+        base,
         List.of(),
         List.of(),
         Optional.empty(),
@@ -124,7 +126,7 @@ public record StandardsPast(
           all.removeIf(earlier -> earlier.standard().equals(point.standard()));
           all.add(point);
         });
-    return new StandardsPast(histories, slopes, anew, all, acceptable, overridden, circumstances);
+    return new StandardsPast(histories, slopes, base, all, acceptable, overridden, circumstances);
   }
 
   /** The operator accepted the refused round. */
@@ -132,7 +134,7 @@ public record StandardsPast(
     return new StandardsPast(
         histories,
         slopes,
-        anew,
+        base,
         List.of(),
         List.of(),
         Optional.of(new Overridden(id, before)),
@@ -142,6 +144,6 @@ public record StandardsPast(
   /** Nothing read before counts beside what is read now. */
   StandardsPast endRound() {
     return new StandardsPast(
-        histories, slopes, false, List.of(), refusedRound, overridden, circumstances);
+        histories, slopes, Optional.empty(), List.of(), refusedRound, overridden, circumstances);
   }
 }

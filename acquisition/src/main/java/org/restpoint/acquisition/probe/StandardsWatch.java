@@ -28,9 +28,10 @@ import org.restpoint.stability.suspicion.StandardHistory;
  *
  * <p>A standard passes that reads within the limit of what the calibration expects. One that does
  * not is off, unless another standard read off just before and has moved alike: then it is the
- * electrode that moved, and both draw a new line. Nothing is held against a calibration on an ideal
- * slope, which nobody measured, or against one that is older than it is valid for: a round that
- * begins so begins anew, and only its slope and scatter are judged.
+ * electrode that moved, and both draw a new line. A round is held against the line that was in force
+ * when it began, moved as its first standards have. Nothing but the very same standard is held
+ * against a calibration on an ideal slope, which nobody measured, and nothing against one that is
+ * older than it is valid for: a round that begins so begins anew, and only its slope is judged.
  */
 final class StandardsWatch {
 
@@ -53,6 +54,7 @@ final class StandardsWatch {
    * @param rested how it came to rest
    * @param line the line it is held against, if there is one
    * @param judged whether it may be held against it
+   * @param anew whether it begins a round that is not held against the calibration before it
    * @param overNight whether no standard had been read for a night
    * @param against what stands against it; empty where it passes
    * @param withIt standards that read off before and have moved alike
@@ -62,6 +64,7 @@ final class StandardsWatch {
       HowItRested rested,
       Optional<ResponseCurve> line,
       boolean judged,
+      boolean anew,
       boolean overNight,
       Optional<String> against,
       List<StandardPoint> withIt) {
@@ -96,19 +99,21 @@ final class StandardsWatch {
   /** Looks at a standard that came to rest, before it joins the round. */
   Look look(
       StandardPoint point, HowItRested rested, Optional<InForce> inForce, List<StandardPoint> round) {
-    if (round.isEmpty()) {
-      past =
-          past.inRound(
-              inForce.isEmpty() || isOld(inForce.get(), point.time()));
+    boolean begins = round.isEmpty();
+    List<StandardPoint> others =
+        round.stream().filter(other -> !other.standard().equals(point.standard())).toList();
+    if (begins) {
+      past = past.inRound(inForce.filter(now -> holds(now, point.time())).map(InForce::curve));
     }
     boolean overNight =
         inForce
-            .filter(latest -> MoveLimit.isNight(Duration.between(latest.since(), point.time())))
+            .filter(now -> MoveLimit.isNight(Duration.between(now.since(), point.time())))
             .isPresent();
-    boolean judged =
-        !past.anew()
-            && inForce.filter(latest -> latest.slopeBasis() != SlopeBasis.IDEAL).isPresent();
-    Optional<ResponseCurve> line = nearest(point, inForce);
+    boolean again = inForce.filter(now -> begins && isAgain(now, point)).isPresent();
+    boolean judged = past.base().isPresent() || again;
+    Optional<ResponseCurve> line =
+        lines(others, inForce)
+            .min(Comparator.comparingDouble(curve -> Math.abs(moved(point, curve))));
     Optional<String> against =
         line.filter(curve -> judged)
             .flatMap(
@@ -117,31 +122,68 @@ final class StandardsWatch {
                         .against(moved(point, curve), overNight, past.history(point.standard())));
     List<StandardPoint> withIt =
         against.isPresent() ? alike(point, line.orElseThrow()) : List.of();
-    boolean outvoted = withIt.size() + 1 <= round.size();
+    boolean electrode = !withIt.isEmpty() && withIt.size() + 1 > others.size();
     return new Look(
         point,
         rested,
         line,
         judged,
+        begins && !judged && inForce.filter(now -> isMeasured(now)).isPresent(),
         overNight,
-        outvoted || withIt.isEmpty() ? against : Optional.empty(),
-        outvoted ? List.of() : withIt);
+        electrode ? Optional.empty() : against,
+        electrode ? withIt : List.of());
   }
 
-  private boolean isOld(InForce latest, Instant time) {
-    return latest.since().plus(settings.calibrate().validFor()).isBefore(time)
-        || latest.since().isAfter(time);
+  /** Whether standards of any concentration may be held against a calibration. */
+  private boolean holds(InForce calibration, Instant time) {
+    return isMeasured(calibration) && !isOld(calibration, time);
+  }
+
+  /** Whether a calibration on an ideal slope was drawn through this standard: then it holds here. */
+  private boolean isAgain(InForce calibration, StandardPoint point) {
+    List<StandardHistory.Passed> before = past.history(point.standard()).passed();
+    return !isMeasured(calibration)
+        && !isOld(calibration, point.time())
+        && !before.isEmpty()
+        && before.get(before.size() - 1).time().equals(calibration.since());
+  }
+
+  private static boolean isMeasured(InForce calibration) {
+    return calibration.slopeBasis() != SlopeBasis.IDEAL;
+  }
+
+  private boolean isOld(InForce calibration, Instant time) {
+    return calibration.since().plus(settings.calibrate().validFor()).isBefore(time)
+        || calibration.since().isAfter(time);
   }
 
   /**
-   * The line that a standard is held against: the one in force; where the operator accepted that
-   * one, also the one before it, whichever is nearer.
+   * The lines that a standard may lie on: the round's base, moved as the standards of the round
+   * have, and as it is where they have hardly; and where the operator accepted the calibration in
+   * force, the one before it. Without a base the line in force, which then only tells the direction.
    */
-  private Optional<ResponseCurve> nearest(StandardPoint point, Optional<InForce> inForce) {
-    return Stream.concat(
-            inForce.stream(), past.overridden().flatMap(Overridden::before).stream())
-        .map(InForce::curve)
-        .min(Comparator.comparingDouble(curve -> Math.abs(moved(point, curve))));
+  private Stream<ResponseCurve> lines(List<StandardPoint> round, Optional<InForce> inForce) {
+    if (past.base().isEmpty()) {
+      return inForce.map(InForce::curve).stream();
+    }
+    ResponseCurve base = past.base().get();
+    double shift = round.stream().mapToDouble(point -> moved(point, base)).average().orElse(0);
+    return Stream.of(
+            Stream.of(shifted(base, shift)),
+            Stream.of(base).filter(line -> Math.abs(shift) <= limit(line).millivolts()),
+            past.overridden().flatMap(Overridden::before).map(InForce::curve).stream())
+        .flatMap(lines -> lines);
+  }
+
+  private static ResponseCurve shifted(ResponseCurve line, double millivolts) {
+    return new ResponseCurve(
+        line.offsetMillivolts() + millivolts,
+        line.slopeMillivoltsPerDecade(),
+        line.lowEndMolesPerLitre(),
+        line.referenceCelsius(),
+        line.compensation(),
+        line.fromLine(),
+        line.fromStandards());
   }
 
   private List<StandardPoint> alike(StandardPoint point, ResponseCurve line) {
@@ -160,15 +202,12 @@ final class StandardsWatch {
     return new MoveLimit(tolerance.onSlope(line.slopeMillivoltsPerDecade()));
   }
 
-  /** Whether it moved further than a standard in a round that is judged may. */
-  boolean isFar(Look look) {
-    return look.line()
-        .filter(
-            line ->
-                limit(line)
-                    .against(look.moved().orElseThrow(), look.overNight(), StandardHistory.none())
-                    .isPresent())
-        .isPresent();
+  /** Whether a round that begins anew begins further off than a standard may else read. */
+  boolean isFarAnew(Look look) {
+    return look.anew()
+        && look.line()
+            .filter(line -> Math.abs(moved(look.point(), line)) > limit(line).millivolts())
+            .isPresent();
   }
 
   static double moved(StandardPoint point, ResponseCurve line) {

@@ -115,7 +115,7 @@ class CommandMistakesTest {
     assertSaid(
         run("tell", station, "no3-a", "mesure"),
         2,
-        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found"
+        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, accept-standard, cancel); found"
             + " mesure");
   }
 
@@ -239,7 +239,7 @@ class CommandMistakesTest {
         """
         %1$s line 2: time is missing: expected when it was given, as in the recording
         %1$s line 4: probe is missing: expected the probe it is for
-        %1$s line 5: do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found mesure"""
+        %1$s line 5: do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, accept-standard, cancel); found mesure"""
             .formatted(bad));
     Path absent = folder.resolve("absent.jsonl");
     assertSaid(

@@ -81,8 +81,8 @@ class InstructionReaderTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, cancel",
-        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found dance",
+        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, accept-standard, cancel",
+        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, accept-standard, cancel); found dance",
         "{\"do\":7}                          | do: expected text in quotes, 1 to 200 characters; found 7",
         "{\"do\":\" \"}                      | do: expected text in quotes, 1 to 200 characters; found \" \"",
         "{\"do\":\"cancel\",\"id\":7}        | id: expected text in quotes, 1 to 200 characters; found 7",

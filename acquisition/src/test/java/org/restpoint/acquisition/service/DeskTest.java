@@ -57,7 +57,7 @@ class DeskTest {
     assertRefused(
         answers.get(1),
         "instruction-unreadable",
-        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found"
+        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, accept-standard, cancel); found"
             + " mesure",
         "Mend it and send it again.");
     assertRefused(
