@@ -14,6 +14,7 @@ final class Mutants {
 
   private static final Map<String, JsonNode> SHAPES =
       Map.of(
+          "causes", Schemas.schema("calibration.json").at("/$defs/cause"),
           "budget", Schemas.schema("result.json").at("/$defs/budgetLine"),
           "remarks", Schemas.schema("terms.json").at("/$defs/reason"),
           "reasons", Schemas.schema("terms.json").at("/$defs/reason"),
