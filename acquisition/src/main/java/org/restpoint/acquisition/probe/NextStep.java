@@ -40,8 +40,13 @@ final class NextStep {
       return state(
           time,
           "needs calibration",
-          "%s Then: calibrate standard=%s"
-              .formatted(calibrations.refused().get(0).remedy(), standardToRead()));
+          "%s Then: calibrate standard=%s%s"
+              .formatted(
+                  calibrations.refused().get(0).remedy(),
+                  standardToRead(),
+                  calibrations.watch().acceptable().isEmpty()
+                      ? ""
+                      : " - or go on with it as it is: accept-standard"));
     }
     if (calibrations.inForce().isEmpty()) {
       return state(

@@ -39,6 +39,7 @@ class ReplayTest {
           "{\"do\":\"rinsed\"}",
           "{\"do\":\"rinsed\"}",
           "{\"do\":\"replaced\"}",
+          "{\"do\":\"accept-standard\"}",
           "{\"do\":\"cancel\"}");
 
   /** Something that comes in. */
@@ -279,6 +280,9 @@ class ReplayTest {
             "temperature-stale",
             "\"responseReadings\":3",
             "electrode-replaced",
+            "nothing-to-accept",
+            "no-line",
+            "standard-overridden",
             "no-temperature",
             "\"state\":\"soaking\"")) {
       assertThat(all.lines).as(sight).anyMatch(line -> line.contains(sight));
