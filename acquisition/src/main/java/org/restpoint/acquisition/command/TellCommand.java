@@ -26,7 +26,8 @@ import picocli.CommandLine.Spec;
       "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER]",
       "[recipe=NAME] [private=true], verify standard=NAME,",
       "verify role=blank, verify role=duplicate|spike sample=NUMBER, sample number=NUMBER [grower=NAME kind=soil ...],",
-      "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode], cancel."
+      "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode],",
+      "accept-standard [because=TEXT], cancel."
     })
 final class TellCommand implements Callable<Integer> {
 

@@ -31,6 +31,7 @@ import org.restpoint.stability.calibration.Reason;
  * @param referenceCelsius the temperature the slope belongs to
  * @param flags codes that say what to be careful about
  * @param remarks the flags that have more to say, in words
+ * @param causes why a standard that was refused reads off, the likeliest cause first
  */
 public record Calibration(
     String id,
@@ -50,7 +51,8 @@ public record Calibration(
     Optional<Limit> detectionLimit,
     OptionalDouble referenceCelsius,
     List<String> flags,
-    List<Reason> remarks)
+    List<Reason> remarks,
+    List<Cause> causes)
     implements Event {
 
   /** The same with further flags. */
@@ -113,6 +115,15 @@ public record Calibration(
       Instant time,
       OptionalDouble residualMillivolts,
       OptionalDouble leverage) {}
+
+  /**
+   * Why a standard may read off.
+   *
+   * @param cause its code
+   * @param evidence what speaks for it, with its figures
+   * @param remedy what to do
+   */
+  public record Cause(String cause, String evidence, String remedy) {}
 
   /**
    * A limit of detection.

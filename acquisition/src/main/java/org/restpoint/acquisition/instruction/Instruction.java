@@ -146,6 +146,18 @@ public record Instruction(Optional<String> id, Task task) {
     }
   }
 
+  /**
+   * Accept the refused standard as it is.
+   *
+   * @param because why, in the operator's words
+   */
+  public record AcceptStandard(Optional<String> because) implements Task {
+    @Override
+    public String word() {
+      return "accept-standard";
+    }
+  }
+
   /** Give up what is going on. */
   public record Cancel() implements Task {
     @Override

@@ -33,6 +33,7 @@ public final class InstructionReader {
           "rinsed",
           "store",
           "replaced",
+          "accept-standard",
           "cancel");
 
   private static final String THE_STANDARD = "the name of the standard the electrode is in";
@@ -71,6 +72,7 @@ public final class InstructionReader {
       case "rinsed" -> rinsed(fields);
       case "store" -> store(fields);
       case "replaced" -> replaced(fields);
+      case "accept-standard" -> acceptStandard(fields);
       case "cancel" -> alone(fields, new Instruction.Cancel());
       default ->
           throw new InstructionException(
@@ -178,6 +180,11 @@ public final class InstructionReader {
                 new InstructionException(
                     "part: expected membrane or electrode; found %s"
                         .formatted(Fields.shown(part))));
+  }
+
+  private static Task acceptStandard(Fields fields) {
+    fields.only("accept-standard", "because");
+    return new Instruction.AcceptStandard(fields.text("because"));
   }
 
   private static Task soak(Fields fields) {

@@ -1,6 +1,8 @@
 package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,19 +18,24 @@ import org.restpoint.stability.calibration.ResponseCurve;
 import org.restpoint.stability.calibration.StandardPoint;
 import org.restpoint.stability.electrode.Nernst;
 import org.restpoint.stability.rest.RestingPotential;
+import org.restpoint.stability.suspicion.HowItRested;
 
 /**
  * A probe's calibrations: the one in force, and the round of standards being read.
  *
  * <p>A round begins with the first standard after a sample; a standard read twice in a round counts
  * with its last reading, and one older than a calibration is valid for counts no more. After each
- * standard the round is judged: one standard sets the offset, two or more the slope as well. A
- * refused round leaves the calibration in force where it is, but no sample is read until the round
- * stands.
+ * standard the round is judged: one standard sets the offset, two or more the slope as well; and the
+ * standard itself, beside what was expected of it (see {@link StandardsWatch}). A refused standard
+ * is no part of the round, and leaves the calibration in force where it is, but no sample is read
+ * until a fresh one passes or the operator accepts it as it is.
  */
 final class CalibrationBook {
 
   private static final double USUAL_CELSIUS = 25;
+
+  /** The code of a calibration that was refused and that the operator accepted. */
+  static final String OVERRIDDEN = "standard-overridden";
 
   private final ProbeSettings settings;
   private Optional<InForce> inForce;
@@ -37,6 +44,8 @@ final class CalibrationBook {
   private final Optional<String> otherAnalyte;
   private List<Reason> refused;
   private Optional<String> standardAgain;
+  private final StandardsWatch watch;
+  private final StandardDoubt doubt;
 
   CalibrationBook(ProbeSettings settings, ProbeMemory memory) {
     this.settings = settings;
@@ -45,6 +54,10 @@ final class CalibrationBook {
     this.foretold = new TreeSet<>(memory.foretold().orElse(List.of()));
     this.refused = memory.refused();
     this.standardAgain = memory.standardAgain().filter(settings.standards()::containsKey);
+    this.watch =
+        new StandardsWatch(
+            settings, memory.standards().orElseGet(StandardsPast::blank).only(this::isStillDefined));
+    this.doubt = new StandardDoubt(settings, watch);
     this.otherAnalyte =
         memory.analyte().filter(analyte -> !analyte.equals(settings.analyte().name()));
     if (otherAnalyte.isPresent()) {
@@ -101,9 +114,15 @@ final class CalibrationBook {
             () -> Nernst.idealSlopeMillivoltsPerDecade(settings.analyte().charge(), USUAL_CELSIUS));
   }
 
+  /** What is known of its standards beside the calibration in force. */
+  StandardsWatch watch() {
+    return watch;
+  }
+
   /** A sample is read: the next standard begins a new round. */
   void endRound() {
     round.clear();
+    watch.endRound();
   }
 
   /** Another electrode: no calibration is in force, and no slope is known. */
@@ -112,37 +131,56 @@ final class CalibrationBook {
     round.clear();
     refused = List.of();
     standardAgain = Optional.empty();
+    watch.forget();
   }
 
   /** A standard came to rest, foretold or read, perhaps still creeping. */
-  Calibration settled(String id, StandardPoint point, RestingPotential rest) {
-    round.removeIf(earlier -> earlier.standard().equals(point.standard()));
+  Calibration settled(String id, StandardPoint point, RestingPotential rest, HowItRested rested) {
     round.removeIf(
         earlier -> earlier.time().plus(settings.calibrate().validFor()).isBefore(point.time()));
+    List<StandardPoint> before = List.copyOf(round);
+    StandardsWatch.Look look = watch.look(point, rested, inForce, round);
+    if (!look.withIt().isEmpty()) {
+      round.clear();
+      round.addAll(look.withIt());
+    }
+    round.removeIf(earlier -> earlier.standard().equals(point.standard()));
     round.add(point);
     foretold.remove(point.standard());
     if (rest.forecast()) {
       foretold.add(point.standard());
     }
-    Optional<ResponseCurve> lastSlope =
-        inForce
-            .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
-            .map(InForce::curve);
     CalibrationOutcome outcome =
-        Faults.explained(
-            settings.calibrator().judge(round, lastSlope),
-            settings.analyte().charge(),
-            inForce.map(InForce::curve));
+        doubt.judged(
+            look,
+            Faults.explained(
+                settings.calibrator().judge(round, lastSlope()),
+                settings.analyte().charge(),
+                inForce.map(InForce::curve)));
+    List<Calibration.Cause> causes =
+        doubt.causes(look, outcome.reasons().stream().map(Reason::code).findFirst());
     refused = outcome.reasons();
     standardAgain = outcome.accepted() ? Optional.empty() : Optional.of(point.standard());
     if (outcome.accepted()) {
       inForce = Optional.of(putInForce(id, point.time(), outcome));
+      watch.passed(look, outcome);
+    } else {
+      round.clear();
+      round.addAll(before);
+      watch.refused(look, outcome);
     }
-    return event(id, point.time(), outcome, rest.creeping());
+    return event(id, point.time(), outcome, rest.creeping(), causes);
+  }
+
+  private Optional<ResponseCurve> lastSlope() {
+    return inForce
+        .filter(calibration -> calibration.slopeBasis() != SlopeBasis.IDEAL)
+        .map(InForce::curve);
   }
 
   /** A standard could not be read. */
-  Calibration failed(String id, Instant time, Standard standard, List<Reason> reasons) {
+  Calibration failed(
+      String id, Instant time, Standard standard, List<Reason> reasons, HowItRested rested) {
     refused =
         reasons.stream()
             .map(
@@ -153,7 +191,47 @@ final class CalibrationBook {
                         reason.remedy()))
             .toList();
     standardAgain = Optional.of(standard.name());
-    return event(id, time, CalibrationOutcome.refused(round, refused), false);
+    watch.failed();
+    return event(
+        id,
+        time,
+        CalibrationOutcome.refused(round, refused),
+        false,
+        doubt.causes(
+            standard,
+            rested,
+            reasons.get(0).code(),
+            LocalDate.ofInstant(time, ZoneOffset.UTC)));
+  }
+
+  /**
+   * The operator accepts the refused round as it is. Throws an {@link IllegalStateException} where
+   * there is none, which {@link Doorman} sees to.
+   *
+   * @param because why, in the operator's words
+   */
+  Calibration accept(String id, Instant time, Optional<String> because) {
+    List<StandardPoint> points = watch.acceptable();
+    if (points.isEmpty()) {
+      throw new IllegalStateException("no refused round whose line could be accepted");
+    }
+    Reason told =
+        new Reason(
+            OVERRIDDEN,
+            "%s; the operator has accepted it%s"
+                .formatted(
+                    refused.get(0).text(), because.map(text -> ": " + text).orElse("")),
+            "Results that rest on it are flagged until a standard passes: read a fresh one.");
+    CalibrationOutcome outcome =
+        settings.calibrator().judge(points, lastSlope()).overridden(told);
+    watch.accepted(id, inForce);
+    inForce =
+        Optional.of(putInForce(id, points.get(points.size() - 1).time(), outcome));
+    round.clear();
+    round.addAll(points);
+    refused = List.of();
+    standardAgain = Optional.empty();
+    return event(id, time, outcome, false, List.of());
   }
 
   private InForce putInForce(String id, Instant time, CalibrationOutcome outcome) {
@@ -180,7 +258,13 @@ final class CalibrationBook {
         highest);
   }
 
-  private Calibration event(String id, Instant time, CalibrationOutcome outcome, boolean creeping) {
-    return new CalibrationEvent(settings, outcome, Set.copyOf(foretold), creeping).of(id, time);
+  private Calibration event(
+      String id,
+      Instant time,
+      CalibrationOutcome outcome,
+      boolean creeping,
+      List<Calibration.Cause> causes) {
+    return new CalibrationEvent(settings, outcome, Set.copyOf(foretold), creeping, causes)
+        .of(id, time);
   }
 }

@@ -24,9 +24,14 @@ import org.restpoint.stability.calibration.StandardPoint;
  * @param outcome what came of the round
  * @param foretold the standards whose potentials are forecasts
  * @param creeping whether the last standard still crept when it was taken
+ * @param causes why a refused standard reads off, the likeliest first
  */
 record CalibrationEvent(
-    ProbeSettings settings, CalibrationOutcome outcome, Set<String> foretold, boolean creeping) {
+    ProbeSettings settings,
+    CalibrationOutcome outcome,
+    Set<String> foretold,
+    boolean creeping,
+    List<Calibration.Cause> causes) {
 
   Calibration of(String id, Instant time) {
     Optional<ResponseCurve> curve = outcome.curve();
@@ -48,7 +53,8 @@ record CalibrationEvent(
         outcome.detectionLimit().map(this::limit),
         number(curve.map(ResponseCurve::referenceCelsius)),
         flags(),
-        outcome.remarks());
+        outcome.remarks(),
+        causes);
   }
 
   private List<String> flags() {

@@ -95,6 +95,11 @@ final class DayBook {
     }
   }
 
+  /** Whether it has soaked for as long as it is to. */
+  boolean hasSoaked(Instant now) {
+    return day.isSoaked(now);
+  }
+
   boolean isSoaking() {
     return day.place() == Place.SOAKING;
   }

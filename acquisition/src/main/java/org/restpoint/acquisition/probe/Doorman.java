@@ -73,6 +73,9 @@ final class Doorman {
           ? new Admission.Refused(trouble.get())
           : withCalibration(new Admission.Read(new Purpose.OfSample(measure.sample())));
     }
+    if (task instanceof Instruction.AcceptStandard) {
+      return acceptable();
+    }
     if (task instanceof Instruction.Rinsed rinsed && rinsed.into().isPresent()) {
       String name = rinsed.into().get();
       return settings.standards().containsKey(name) ? new Admission.AtOnce() : unknown(name);
@@ -107,6 +110,19 @@ final class Doorman {
         "Name one of them, or define it in the station file and list it under calibrate.");
   }
 
+  private Admission acceptable() {
+    if (calibrations.refused().isEmpty()) {
+      return refused("nothing-to-accept", "no standard stands refused", "");
+    }
+    return calibrations.watch().acceptable().isEmpty()
+        ? refused(
+            "no-line",
+            "the standard refused last draws no line that could be accepted: %s"
+                .formatted(calibrations.refused().get(0).text()),
+            calibrations.refused().get(0).remedy())
+        : new Admission.AtOnce();
+  }
+
   private Admission withCalibration(Admission admission) {
     if (!calibrations.refused().isEmpty()) {
       Reason why = calibrations.refused().get(0);
@@ -114,7 +130,8 @@ final class Doorman {
           "calibration-refused",
           "the last standard was refused: %s".formatted(why.text()),
           "Read the standards again until a calibration is accepted; a sample read now would rest on"
-              + " a calibration that has just been doubted.");
+              + " a calibration that has just been doubted. Where you know better: accept-standard,"
+              + " which is flagged.");
     }
     if (calibrations.inForce().isEmpty()) {
       return new Admission.Refused(ResultMaker.notCalibrated());
@@ -135,6 +152,9 @@ final class Doorman {
     }
     if (!calibrations.refused().isEmpty()) {
       flags.add("calibration-doubted");
+    }
+    if (calibrations.watch().isOverridden(inForce.get())) {
+      flags.add("standard-overridden");
     }
     if (inForce.get().slopeBasis() == SlopeBasis.IDEAL) {
       flags.add("ideal-slope");

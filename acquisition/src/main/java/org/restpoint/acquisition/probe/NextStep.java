@@ -113,8 +113,13 @@ final class NextStep {
     if (!calibrations.refused().isEmpty()) {
       return new Step(
           "needs calibration",
-          "%s Then: %s"
-              .formatted(calibrations.refused().get(0).remedy(), calibrate(standardToRead())));
+          "%s Then: %s%s"
+              .formatted(
+                  calibrations.refused().get(0).remedy(),
+                  calibrate(standardToRead()),
+                  calibrations.watch().acceptable().isEmpty()
+                      ? ""
+                      : " - or go on with it as it is: accept-standard"));
     }
     if (calibrations.inForce().isEmpty()) {
       return new Step(

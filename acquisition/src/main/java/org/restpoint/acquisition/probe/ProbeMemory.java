@@ -35,6 +35,8 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param response what was learnt of the electrode's response; absent where nothing is learnt
  * @param withholding whether the electrode stands in a private sample
  * @param checks what was checked; absent in what an earlier version wrote
+ * @param standards what is known of its standards beside the calibration in force; absent in what
+ *     an earlier version wrote
  */
 @JsonIgnoreProperties(ignoreUnknown = true)
 public record ProbeMemory(
@@ -55,7 +57,8 @@ public record ProbeMemory(
     Optional<String> underway,
     Optional<ResponseHistory> response,
     boolean withholding,
-    Optional<CheckMemory> checks) {
+    Optional<CheckMemory> checks,
+    Optional<StandardsPast> standards) {
 
   public ProbeMemory {
     round = List.copyOf(round);

@@ -4,12 +4,14 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Doorman.Admission;
 import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.Settling;
+import org.restpoint.stability.suspicion.Circumstances;
 
 /**
  * The routine of one probe. Readings, instructions and the passing of time go in, in the order of
@@ -102,7 +104,8 @@ public final class ProbeRoutine {
         underway.map(instruction -> instruction.task().word()),
         response.history(),
         replies.withholding(),
-        Optional.of(reckoning.checks().memory()));
+        Optional.of(reckoning.checks().memory()),
+        Optional.of(calibrations.watch().past()));
   }
 
   /** Whether nothing that it reads may be kept or published: it stands in a private sample. */
@@ -177,6 +180,9 @@ public final class ProbeRoutine {
       finish(over.deadline(), over);
     } else if (day.due().equals(Optional.of(time))) {
       day.happen(time).ifPresent(reason -> voice.notice(time, reason));
+      if (day.hasSoaked(time)) {
+        reckoning.know(Circumstances::afterSoak);
+      }
       tellState(time);
     } else {
       dueInStream(time);
@@ -227,6 +233,8 @@ public final class ProbeRoutine {
     replies.accepted(time, instruction);
     if (admission instanceof Admission.Read read) {
       begin(time, instruction, read.purpose());
+    } else if (instruction.task() instanceof Instruction.AcceptStandard accept) {
+      acceptStandard(time, instruction, accept.because());
     } else {
       carryOut(time, instruction.task());
       voice.done(time, instruction, Optional.empty());
@@ -252,6 +260,7 @@ public final class ProbeRoutine {
       voice.notice(time, Interruptions.replaced(replaced.part()));
     } else if (task instanceof Instruction.Rinsed rinsed) {
       day.rinsed(time, rinsed);
+      reckoning.know(Circumstances::afterRinse);
       backInStream(time);
     } else {
       cancel(time);
@@ -264,6 +273,15 @@ public final class ProbeRoutine {
       away = false;
       stream.begin(time);
     }
+  }
+
+  private void acceptStandard(Instant time, Instruction instruction, Optional<String> because) {
+    Calibration calibration = reckoning.accepted(time, because);
+    voice.event(calibration);
+    calibration.remarks().stream()
+        .filter(remark -> remark.code().equals(CalibrationBook.OVERRIDDEN))
+        .forEach(remark -> voice.notice(time, remark));
+    voice.done(time, instruction, Optional.of(calibration));
   }
 
   private void begin(Instant time, Instruction instruction, Purpose purpose) {

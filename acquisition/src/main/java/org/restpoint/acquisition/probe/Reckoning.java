@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.check.Checkbook;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
@@ -16,6 +18,8 @@ import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.StandardPoint;
 import org.restpoint.stability.rest.RestingPotential;
 import org.restpoint.stability.rest.Settling;
+import org.restpoint.stability.suspicion.Circumstances;
+import org.restpoint.stability.suspicion.HowItRested;
 
 /** Turns what was read into a result or a calibration, with its id. */
 final class Reckoning {
@@ -23,6 +27,7 @@ final class Reckoning {
   private final Ids ids;
   private final CalibrationBook calibrations;
   private final Matrix matrix;
+  private final Scale scale;
   private final ResultMaker results;
   private final Doorman doorman;
   private final Archive archive;
@@ -39,6 +44,7 @@ final class Reckoning {
     this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
     this.calibrations = calibrations;
     this.matrix = settings.matrix();
+    this.scale = settings.scale();
     this.results = new ResultMaker(settings);
     this.doorman = doorman;
     this.archive = archive;
@@ -48,6 +54,11 @@ final class Reckoning {
             settings.checking().plan(),
             memory.checks().filter(kept -> calibrations.otherAnalyte().isEmpty()));
     this.samplesSinceStandard = memory.samplesSinceStandard();
+  }
+
+  /** Something has become known of the electrode's day. */
+  void know(UnaryOperator<Circumstances> news) {
+    calibrations.watch().know(news.apply(calibrations.watch().past().circumstances()));
   }
 
   /** The ids of results and calibrations. */
@@ -76,13 +87,34 @@ final class Reckoning {
 
   /** What comes of an attempt that has ended. */
   Event ended(Instant time, Attempt attempt) {
+    Event event = eventOf(time, attempt);
+    know(before -> before.afterSolution(content(event, attempt)));
+    return event;
+  }
+
+  /** What the solution held that the electrode was in, mol/L, where that is known. */
+  private OptionalDouble content(Event event, Attempt attempt) {
+    if (attempt.purpose() instanceof Purpose.OfStandard of
+        && attempt.temperature() instanceof Temperature.Known known) {
+      return of.standard().at(known.celsius()).stream()
+          .mapToDouble(Standard.Portion::molesPerLitre)
+          .findFirst();
+    }
+    return event instanceof Result result
+        ? result.concentration().filter(amount -> amount.relation().equals("=")).stream()
+            .mapToDouble(amount -> scale.molesPerLitre(amount.value()))
+            .findFirst()
+        : OptionalDouble.empty();
+  }
+
+  private Event eventOf(Instant time, Attempt attempt) {
     String id = ids.next(time);
     boolean atRest = attempt.settling().stage() == Settling.Stage.AT_REST;
     if (attempt.purpose() instanceof Purpose.OfStandard of) {
       Calibration calibration =
           atRest
               ? standard(id, time, attempt, of.standard())
-              : calibrations.failed(id, time, of.standard(), results.whyUnsettled(attempt));
+              : failed(id, time, attempt, of.standard(), results.whyUnsettled(attempt));
       return calibration.withFlags(attempt.skipped());
     }
     return labelled(atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt));
@@ -103,18 +135,43 @@ final class Reckoning {
         .orElseGet(() -> Merged.of(Optional.empty(), given).sample());
   }
 
+  private Calibration failed(
+      String id, Instant time, Attempt attempt, Standard standard, List<Reason> reasons) {
+    return calibrations.failed(id, time, standard, reasons, howItRested(attempt));
+  }
+
+  private static HowItRested howItRested(Attempt attempt) {
+    Settling settling = attempt.settling();
+    boolean atRest = settling.stage() == Settling.Stage.AT_REST;
+    double spread =
+        atRest
+            ? settling.potential().spreadMillivolts()
+            : settling.taken() == 0 ? 0 : settling.progress().spreadMillivolts();
+    return new HowItRested(
+        atRest,
+        settling.elapsedSeconds(),
+        spread,
+        atRest && settling.potential().creeping(),
+        atRest && settling.potential().forecast());
+  }
+
+  /** The operator accepts the refused round of standards as it is. */
+  Calibration accepted(Instant time, Optional<String> because) {
+    return calibrations.accept(ids.next(time), time, because);
+  }
+
   private Calibration standard(String id, Instant time, Attempt attempt, Standard standard) {
     RestingPotential rest = attempt.settling().potential();
     Optional<Reason> trouble =
         Plausible.troubleWith(attempt.temperature())
             .or(() -> Plausible.troubleWith(rest.millivolts()));
     if (trouble.isPresent()) {
-      return calibrations.failed(id, time, standard, List.of(trouble.get()));
+      return failed(id, time, attempt, standard, List.of(trouble.get()));
     }
     double celsius = ((Temperature.Known) attempt.temperature()).celsius();
     Optional<Standard.Portion> portion = standard.at(celsius);
     if (portion.isEmpty()) {
-      return calibrations.failed(id, time, standard, List.of(notKnownAt(celsius)));
+      return failed(id, time, attempt, standard, List.of(notKnownAt(celsius)));
     }
     samplesSinceStandard = 0;
     double molesPerLitre = portion.get().molesPerLitre();
@@ -129,7 +186,8 @@ final class Reckoning {
             rest.standardUncertaintyMillivolts(),
             celsius,
             time),
-        rest);
+        rest,
+        howItRested(attempt));
   }
 
   private static Reason notKnownAt(double celsius) {

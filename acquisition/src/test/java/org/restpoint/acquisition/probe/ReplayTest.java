@@ -42,6 +42,7 @@ class ReplayTest {
           "{\"do\":\"rinsed\"}",
           "{\"do\":\"rinsed\"}",
           "{\"do\":\"replaced\"}",
+          "{\"do\":\"accept-standard\"}",
           "{\"do\":\"cancel\"}");
 
   private static final CheckPlan CHECKED =
@@ -286,6 +287,9 @@ class ReplayTest {
             "temperature-stale",
             "\"responseReadings\":3",
             "electrode-replaced",
+            "nothing-to-accept",
+            "no-line",
+            "standard-overridden",
             "no-temperature",
             "\"state\":\"soaking\"")) {
       assertThat(all.lines).as(sight).anyMatch(line -> line.contains(sight));

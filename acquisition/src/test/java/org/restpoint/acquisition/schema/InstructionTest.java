@@ -42,6 +42,8 @@ class InstructionTest {
         "{'do':'rinsed'}",
         "{'do':'replaced'}",
         "{'do':'replaced','part':'electrode'}",
+        "{'do':'accept-standard'}",
+        "{'do':'accept-standard','because':'a new bottle'}",
         "{'id':'a','do':'cancel'}"
       })
   void whatTheReaderTakesIsValid(String text) {
@@ -106,6 +108,9 @@ class InstructionTest {
         "{'do':'rinsed','minutes':5}",
         "{'do':'rinsed','part':'membrane'}",
         "{'do':'replaced','part':'cap'}",
+        "{'do':'accept-standard','because':''}",
+        "{'do':'accept-standard','standard':'mid'}",
+        "{'do':'cancel','because':'so'}",
         "{'do':'cancel','sample':'S-1'}",
         "{'do':'cancel','id':7}",
         "{'do':'cancel','id':''}",

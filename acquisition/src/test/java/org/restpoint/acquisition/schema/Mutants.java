@@ -16,6 +16,7 @@ final class Mutants {
       Map.ofEntries(
           shape("sample", "sample.json", "/$defs/record"),
           shape("changed", "sample.json", "/$defs/change"),
+          shape("causes", "calibration.json", "/$defs/cause"),
           shape("budget", "result.json", "/$defs/budgetLine"),
           shape("remarks", "terms.json", "/$defs/reason"),
           shape("reasons", "terms.json", "/$defs/reason"),

@@ -26,6 +26,7 @@ final class Scenes {
     all.addAll(badSolutions());
     all.addAll(refusedCalibrations());
     all.addAll(checks());
+    all.addAll(standardsThatReadOff());
     all.addAll(intervals());
     all.addAll(rests());
     all.addAll(forecasts());
@@ -161,6 +162,26 @@ final class Scenes {
       session.read(standard, i < 25 ? 5 + 0.01 * (i % 3) : 5.1);
     }
     return session.said();
+  }
+
+  /** A standard that somebody spilt into, an operator who knows better, and an electrode that moved. */
+  static List<JsonNode> standardsThatReadOff() {
+    return Session.of(BENCH)
+        .tell("{\"do\":\"accept-standard\"}")
+        .calibrate("low", 5)
+        .calibrate("high", 50)
+        .measure(20)
+        .calibrate("low", 8)
+        .tell("{\"do\":\"accept-standard\",\"because\":\"a new bottle\"}")
+        .measure(20)
+        .calibrate("low", 5)
+        .calibrateAt("low", Nitrate.millivolts(5) + 10)
+        .calibrateAt("high", Nitrate.millivolts(50) + 10)
+        .tell("{\"do\":\"calibrate\",\"standard\":\"low\"}")
+        .creep(30)
+        .pass(Duration.ofMinutes(11))
+        .tell("{\"do\":\"accept-standard\"}")
+        .said();
   }
 
   /** A stream read each interval, with the electrode taken out and the service away. */

@@ -8,6 +8,7 @@ import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Calibrate.Every;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.ReportableRange;
+import org.restpoint.config.station.SettleRule.Within;
 
 /** Reads how an electrode is calibrated. */
 final class CalibrateReader {
@@ -25,7 +26,8 @@ final class CalibrateReader {
           "low-end",
           "range",
           "temperature-within",
-          "stock-uncertainty");
+          "stock-uncertainty",
+          "moved-within");
 
   static final String A_CALIBRATION = "a mapping with standards, e.g. { standards: [low, high] }";
 
@@ -46,6 +48,8 @@ final class CalibrateReader {
   private static final Allowed WITHIN =
       Allowed.from(Measure.TEMPERATURE_DIFFERENCE, "0.1 K", "50 K");
   private static final Allowed STOCK = Allowed.from(Measure.SHARE, "0 %", "20 %");
+  private static final Allowed MOVED = Allowed.from(Measure.TOLERANCE, "0.5 mV", "100 mV");
+  private static final Allowed MOVED_SHARE = Allowed.from(Measure.SHARE, "2 %", "1000 %");
   private static final long MOST_SAMPLES = 10_000;
 
   private final Standards standards;
@@ -97,6 +101,8 @@ final class CalibrateReader {
     double kelvin = keys.find("temperature-within").flatMap(WITHIN::number).orElse(USUAL_KELVIN);
     double stock =
         keys.find("stock-uncertainty").flatMap(STOCK::number).map(p -> p / 100).orElse(0.0);
+    Within moved =
+        keys.find("moved-within").flatMap(CalibrateReader::moved).orElse(Calibrate.USUAL_MOVE);
     return names.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -112,7 +118,14 @@ final class CalibrateReader {
                 lowEnd,
                 range,
                 kelvin,
-                stock));
+                stock,
+                moved));
+  }
+
+  private static Optional<Within> moved(Entry entry) {
+    return Measure.SHARE.isUnitOf(entry)
+        ? MOVED_SHARE.number(entry).map(Within.Percent::new)
+        : MOVED.number(entry).map(Within.Millivolts::new);
   }
 
   private static Optional<Duration> slopeEvery(Entry entry, List<String> names) {

@@ -3,6 +3,7 @@ package org.restpoint.config.station;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.restpoint.config.station.SettleRule.Within;
 
 /**
  * How an electrode is calibrated.
@@ -23,6 +24,7 @@ import java.util.Optional;
  *     a flag, in K, above zero
  * @param stockRelativeUncertainty standard uncertainty, as a share, that is common to all standards
  *     because they were made from one stock solution; 0 to 1
+ * @param movedWithin how far a standard may read from what the calibration in force expects
  */
 public record Calibrate(
     List<String> standards,
@@ -36,7 +38,40 @@ public record Calibrate(
     LowEnd lowEnd,
     Optional<ReportableRange> range,
     double temperatureWithinKelvin,
-    double stockRelativeUncertainty) {
+    double stockRelativeUncertainty,
+    Within movedWithin) {
+
+  /**
+   * About 26 % of a monovalent ion's concentration: several times what an electrode in use moves
+   * within a day, a few mV (common practice), and less than a beaker that somebody spilt into.
+   */
+  public static final Within USUAL_MOVE = new Within.Millivolts(6);
+
+  /** One whose standards may move as usual. */
+  public Calibrate(
+      List<String> standards,
+      Optional<String> restandardize,
+      Every every,
+      double slopePercentLow,
+      double slopePercentHigh,
+      Duration validFor,
+      LowEnd lowEnd,
+      Optional<ReportableRange> range,
+      double temperatureWithinKelvin,
+      double stockRelativeUncertainty) {
+    this(
+        standards,
+        restandardize,
+        every,
+        slopePercentLow,
+        slopePercentHigh,
+        validFor,
+        lowEnd,
+        range,
+        temperatureWithinKelvin,
+        stockRelativeUncertainty,
+        USUAL_MOVE);
+  }
 
   /** Copies the standards and checks that there is one, and the ranges of the numbers. */
   public Calibrate {

@@ -13,12 +13,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.config.station.Activity;
+import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Interferent;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Quantity;
 import org.restpoint.config.station.ReportableRange;
+import org.restpoint.config.station.SettleRule;
 import org.restpoint.config.station.StandardSolution;
 import org.restpoint.config.station.StandardSolution.Value;
 import org.restpoint.config.station.Station;
@@ -140,6 +142,18 @@ class LabFileTest {
                     "ph")
                 .compensation())
         .isEqualTo(new Compensation.MeasuredCoefficient(0.1, new Quantity(4.01, "[pH]"), 0.1));
+  }
+
+  @Test
+  void aStandardMayMoveBySoMuchOrBySoMuchOfItsConcentration() {
+    String stock = "stock-uncertainty: 0.5 %";
+    String moved = stock + "\n      moved-within: ";
+
+    assertThat(electrode(lab(), "no3").calibrate().movedWithin()).isEqualTo(Calibrate.USUAL_MOVE);
+    assertThat(electrode(lab(stock, moved + "4 mV"), "no3").calibrate().movedWithin())
+        .isEqualTo(new SettleRule.Within.Millivolts(4));
+    assertThat(electrode(lab(stock, moved + "20 %"), "no3").calibrate().movedWithin())
+        .isEqualTo(new SettleRule.Within.Percent(20));
   }
 
   @Test

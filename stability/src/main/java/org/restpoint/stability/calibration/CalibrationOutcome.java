@@ -78,6 +78,30 @@ public record CalibrationOutcome(
     return new CalibrationOutcome(points, fits, curve, residualMillivolts, basis, all, remarks);
   }
 
+  /** The same with another reason to refuse it, after the others. */
+  public CalibrationOutcome refusedAlsoFor(Reason reason) {
+    List<Reason> all = new ArrayList<>(reasons);
+    all.add(reason);
+    return new CalibrationOutcome(points, fits, curve, residualMillivolts, basis, all, remarks);
+  }
+
+  /** The same with another remark. */
+  public CalibrationOutcome remarkedOn(Reason remark) {
+    List<Reason> all = new ArrayList<>(remarks);
+    all.add(remark);
+    return new CalibrationOutcome(points, fits, curve, residualMillivolts, basis, reasons, all);
+  }
+
+  /**
+   * The same accepted all the same, with a remark that says so. Throws an {@link
+   * IllegalArgumentException} where no curve could be drawn.
+   */
+  public CalibrationOutcome overridden(Reason remark) {
+    List<Reason> all = new ArrayList<>(remarks);
+    all.add(remark);
+    return new CalibrationOutcome(points, fits, curve, residualMillivolts, basis, List.of(), all);
+  }
+
   /** Whether the curve may be used. */
   public boolean accepted() {
     return reasons.isEmpty();
