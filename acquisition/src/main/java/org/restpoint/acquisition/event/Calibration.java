@@ -75,7 +75,8 @@ public record Calibration(
         detectionLimit,
         referenceCelsius,
         Stream.concat(flags.stream(), more.stream()).distinct().toList(),
-        remarks);
+        remarks,
+        causes);
   }
 
   /** Whether a calibration is in force. */

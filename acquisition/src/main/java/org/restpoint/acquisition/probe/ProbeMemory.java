@@ -86,6 +86,7 @@ public record ProbeMemory(
         Optional.empty(),
         Optional.empty(),
         false,
+        Optional.empty(),
         Optional.empty());
   }
 

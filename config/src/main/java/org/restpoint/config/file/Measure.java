@@ -70,10 +70,6 @@ record Measure(String kind, String units, String example, Map<String, BigDecimal
   /** The figure beta of a thermistor, base K. */
   static final Measure BETA = of("a beta", "K", "3435 K", Map.of("K", "1"));
 
-  /** Volume, base mL. */
-  static final Measure VOLUME =
-      of("a volume", "mL, uL or L", "50 mL", Map.of("mL", "1", "uL", "0.001", "L", "1000"));
-
   /** Share of a whole, base %. */
   static final Measure SHARE = of("a share", "%", "1 %", Map.of("%", "1"));
 
