@@ -36,6 +36,6 @@ final class CareSection {
             + " "
             + result.reported().map(Reported::kind).orElse("");
     boolean soil = kind.toLowerCase(Locale.ROOT).contains("soil");
-    return result.verification().isEmpty() && !soil;
+    return !soil && (result.verification().isEmpty() || result.sample().isPresent());
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.Reported;
-import org.restpoint.acquisition.event.Result.Verification;
 import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
 
@@ -36,7 +35,7 @@ final class NumberSection {
         .concentration()
         .filter(cup -> !isTheSame(cup, result.reported()))
         .ifPresent(cup -> parts.fact("In the cup", words(cup).words(subject.analyte())));
-    result.verification().ifPresent(check -> expected(parts, check, number.get(), subject));
+    CheckWords.of(result).ifPresent(check -> check.tell(parts, number.get(), subject));
     basis(number.get(), subject.analyte()).ifPresent(parts::sentence);
     return parts.section();
   }
@@ -60,22 +59,6 @@ final class NumberSection {
   private static boolean isTheSame(Amount cup, Optional<Reported> reported) {
     return reported.isEmpty()
         || (cup.value() == reported.get().value() && cup.unit().equals(reported.get().unit()));
-  }
-
-  private static void expected(
-      Parts parts, Verification check, AmountWords number, Subject subject) {
-    AmountWords expected =
-        new AmountWords(check.expected(), 0, number.unit(), number.basis(), "=");
-    parts.fact("Expected", expected.words(subject.analyte()));
-    if (check.recoveryPercent().isPresent()) {
-      parts.fact(
-          "Recovery",
-          AmountWords.rounded(
-                  check.recoveryPercent().getAsDouble(),
-                  check.recoveryUncertaintyPercent().orElse(0))
-              + " %");
-    }
-    parts.fact("Check", check.verdict());
   }
 
   /** What the mass is the mass of, where two ways of counting are in use. */

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.restpoint.acquisition.event.Result;
-import org.restpoint.acquisition.event.Result.Verification;
 
 /** What was measured: the sample's record, or the known solution that was read as a check. */
 final class SampleSection {
@@ -48,31 +47,23 @@ final class SampleSection {
     Optional<String> number =
         result.sample().map(record -> record.path("number").asText()).filter(text -> !text.isBlank());
     String check =
-        result
-            .verification()
-            .map(verification -> "check of " + verification.standard())
-            .orElse("reading of " + result.probe());
-    return Parts.capitalised(subject.measurand())
-        + ": "
-        + number.map(text -> "sample " + text).orElse(check);
+        CheckWords.of(result).map(CheckWords::name).orElse("reading of " + result.probe());
+    String what =
+        result.verification().isPresent()
+            ? check + number.map(text -> " of sample " + text).orElse("")
+            : number.map(text -> "sample " + text).orElse(check);
+    return Parts.capitalised(subject.measurand()) + ": " + what;
   }
 
   static Slip.Section of(Result result, Subject subject) {
     Parts parts = new Parts("What was measured");
-    result
-        .verification()
-        .ifPresent(verification -> parts.fact("Check", check(verification)));
+    CheckWords.of(result).ifPresent(check -> parts.fact("Check", check.name()));
     JsonNode sample = result.sample().map(JsonNode.class::cast).orElse(MissingNode.getInstance());
     new SampleSection(sample, subject).tell(parts);
     if (result.sample().isEmpty() && result.verification().isEmpty()) {
       parts.sentence("Nothing was noted of a sample");
     }
     return parts.section();
-  }
-
-  private static String check(Verification verification) {
-    return "%s, a known solution: %s"
-        .formatted(verification.role().replace('-', ' '), verification.standard());
   }
 
   private void tell(Parts parts) {

@@ -170,7 +170,10 @@ class CommandMistakesTest {
     "notices, text",
     "readings, text",
     "instructions, text",
-    "budgets, jsonl"
+    "budgets, jsonl",
+    "summary, jsonl",
+    "notices, geojson",
+    "readings, senml"
   })
   void recordsInAFormThatTheyDoNotHave(String of, String as) {
     assertSaid(
@@ -188,7 +191,11 @@ class CommandMistakesTest {
     "readings, jsonl",
     "instructions, csv",
     "budgets, csv",
-    "budgets, text"
+    "budgets, text",
+    "summary, csv",
+    "summary, text",
+    "results, senml",
+    "results, geojson"
   })
   void recordsInAFormThatTheyHaveGetAsFarAsTheJournal(String of, String as) {
     assertThat(run("records", station, "--of", of, "--as", as).exitStatus()).isEqualTo(4);
@@ -200,7 +207,7 @@ class CommandMistakesTest {
         .isUsage(
             "Invalid value for option '--from': expected a time by ISO 8601 in UTC, like"
                 + " 2026-04-02T14:03:00Z; found yesterday",
-            "Usage: restpoint records [-hV] [--as=<as>] [--from=TIME] [--of=<of>]");
+            "Usage: restpoint records [-hV] [--latest] [--as=<as>] [--from=TIME] [--of=<of>]");
   }
 
   @Test

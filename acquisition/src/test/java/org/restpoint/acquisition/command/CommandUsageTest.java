@@ -28,9 +28,9 @@ class CommandUsageTest {
         "Usage: restpoint tell [-hV] [--wait] [--within=SECONDS] STATION PROBE");
     assertUsage(
         run("records", "station.yaml", "--as", "xml"),
-        "Invalid value for option '--as': expected one of [csv, jsonl, text] (case-sensitive) but was"
+        "Invalid value for option '--as': expected one of [csv, jsonl, senml, geojson, text] (case-sensitive) but was"
             + " 'xml'",
-        "Usage: restpoint records [-hV] [--as=<as>] [--from=TIME] [--of=<of>]");
+        "Usage: restpoint records [-hV] [--latest] [--as=<as>] [--from=TIME] [--of=<of>]");
   }
 
   @Test

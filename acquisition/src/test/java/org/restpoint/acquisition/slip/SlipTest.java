@@ -95,9 +95,9 @@ class SlipTest {
   @Test
   void aCheckSaysWhatWasExpected() {
     assertThat(check("failed"))
-        .startsWith("Nitrate: check of mid\n")
-        .contains("Check  check standard, a known solution: mid\n")
-        .contains("Expected  20 mg/L nitrate-N\nRecovery  99.9 ± 1.3 %\nCheck     failed\n")
+        .startsWith("Nitrate: check standard mid\n")
+        .contains("Check  check standard mid\n")
+        .contains("Expected  20 mg/L nitrate-N\nRecovery  99.9 ± 1.3 %\nVerdict   failed\n")
         .doesNotContain("How the sample was taken");
   }
 
