@@ -70,7 +70,8 @@ final class StationReader {
     standards.solutions().forEach(solution -> solutions.put(solution.name(), solution));
     Path journalFile = journal.orElseGet(() -> folder.resolve(name.get() + ".db"));
     return Optional.of(
-        new Station(name.get(), broker.get(), journalFile, http, logs, solutions, probes, guidance));
+        new Station(
+            name.get(), broker.get(), journalFile, http, logs, solutions, probes, guidance));
   }
 
   /** A name for topics, files and metrics. */
