@@ -57,8 +57,7 @@ public final class Meaning {
         tables.stream()
             .map(
                 chosen ->
-                    new Chosen(
-                        chosen.name(), chosen.kinds(), GuidanceTerms.table(chosen.table())))
+                    new Chosen(chosen.name(), chosen.kinds(), GuidanceTerms.table(chosen.table())))
             .toList());
   }
 
@@ -67,8 +66,7 @@ public final class Meaning {
     Optional<List<Guidance>> told =
         result
             .reported()
-            .flatMap(
-                reported -> told(reported, result.sample(), result.time(), result.flags()));
+            .flatMap(reported -> told(reported, result.sample(), result.time(), result.flags()));
     return told.equals(result.guidance()) ? result : result.meaning(told);
   }
 

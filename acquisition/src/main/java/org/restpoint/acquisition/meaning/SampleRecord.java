@@ -17,13 +17,9 @@ record SampleRecord(Optional<String> kind, Optional<Depth> depth) {
     JsonNode top = sample.path("depthTopCentimetres");
     JsonNode bottom = sample.path("depthBottomCentimetres");
     boolean layer =
-        top.isNumber()
-            && bottom.isNumber()
-            && Depth.isOne(top.doubleValue(), bottom.doubleValue());
+        top.isNumber() && bottom.isNumber() && Depth.isOne(top.doubleValue(), bottom.doubleValue());
     return new SampleRecord(
         Optional.ofNullable(sample.path("kind").textValue()),
-        layer
-            ? Optional.of(new Depth(top.doubleValue(), bottom.doubleValue()))
-            : Optional.empty());
+        layer ? Optional.of(new Depth(top.doubleValue(), bottom.doubleValue())) : Optional.empty());
   }
 }

@@ -49,8 +49,10 @@ class GuidanceAccountTest {
             "guidance  drains: Nitrate in drains; for samples of tile water, surface water",
             "            source: an invented leaflet",
             "            holds for: Willow county; spring; valid until 2030-01-31");
-    assertThat(lines.get(4)).endsWith("critical number 21 mg/kg instead of 25, because: wet spring");
+    assertThat(lines.get(4))
+        .endsWith("critical number 21 mg/kg instead of 25, because: wet spring");
     assertThat(lines.get(5))
-        .startsWith("            holds for: Iowa; late spring, corn 6 to 12 inches tall; soil from 0");
+        .startsWith(
+            "            holds for: Iowa; late spring, corn 6 to 12 inches tall; soil from 0");
   }
 }

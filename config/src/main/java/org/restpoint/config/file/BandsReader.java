@@ -70,8 +70,7 @@ final class BandsReader {
     }
     Optional<Quantity> below =
         keys.need("below", "the band's upper limit: " + measure().expected()).flatMap(this::limit);
-    return below.flatMap(
-        limit -> says.map(text -> new Band(Optional.of(limit), text, caution)));
+    return below.flatMap(limit -> says.map(text -> new Band(Optional.of(limit), text, caution)));
   }
 
   private Measure measure() {
@@ -92,7 +91,8 @@ final class BandsReader {
       entry.refuse("a limit in " + former.get().unit() + " like the one before");
       return Optional.empty();
     }
-    BigDecimal before = former.map(Measured::number).orElse(limit.number().subtract(BigDecimal.ONE));
+    BigDecimal before =
+        former.map(Measured::number).orElse(limit.number().subtract(BigDecimal.ONE));
     if (limit.number().compareTo(before) <= 0) {
       entry.refuse("a limit above the one before, " + before.toPlainString() + " " + limit.unit());
       return Optional.empty();

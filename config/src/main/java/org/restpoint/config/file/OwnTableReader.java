@@ -99,7 +99,8 @@ final class OwnTableReader {
   private static Optional<Layer> layer(Section keys, Optional<Boolean> soil) {
     if (soil.isPresent() && !soil.get()) {
       keys.find("depth")
-          .ifPresent(e -> e.refuse("no depth, as the table is of water", e.found(), "leave it out"));
+          .ifPresent(
+              e -> e.refuse("no depth, as the table is of water", e.found(), "leave it out"));
       return Optional.empty();
     }
     Optional<Entry> at = soil.isPresent() ? keys.need("depth", A_DEPTH) : keys.find("depth");

@@ -57,8 +57,7 @@ final class PublishedTableReader {
             .flatMap(entry -> entry.word(names, OR_OWN));
     Optional<KnownTable> known = name.flatMap(this::known);
     tellKeys(keys, known);
-    Optional<Critical> critical =
-        takes(known, "critical") ? critical(keys) : Optional.empty();
+    Optional<Critical> critical = takes(known, "critical") ? critical(keys) : Optional.empty();
     Optional<BulkDensity> density =
         takes(known, "bulk-density") ? density(keys, known) : Optional.empty();
     return name.map(table -> new Published(table, critical, density));
@@ -97,7 +96,8 @@ final class PublishedTableReader {
 
   private static Optional<Critical> critical(Section keys) {
     Optional<Double> number = keys.find("critical").flatMap(CRITICAL::number);
-    Optional<String> because = keys.find("because").flatMap(e -> OwnTableReader.text(e, "a reason"));
+    Optional<String> because =
+        keys.find("because").flatMap(e -> OwnTableReader.text(e, "a reason"));
     if (keys.has("critical")) {
       keys.need("because", "why another critical number than the table's is taken");
     } else if (keys.has("because")) {

@@ -86,13 +86,13 @@ class GuidanceFileTest {
                             Optional.of(new Quantity(20, "mg/L")),
                             "as usual under row crops",
                             Optional.of("Ask before changing rates.")),
-                        new Band(Optional.empty(), "more is lost than needed", Optional.empty())))));
+                        new Band(
+                            Optional.empty(), "more is lost than needed", Optional.empty())))));
   }
 
   @Test
   void aLayerOfSoilAndItsBasisAreTaken() {
-    Own subsoil =
-        (Own) guidance(Fixture.example("guidance.yaml")).get("subsoil").table();
+    Own subsoil = (Own) guidance(Fixture.example("guidance.yaml")).get("subsoil").table();
 
     assertThat(subsoil.layer()).contains(new Layer(60, 90));
     assertThat(subsoil.ofSoil()).isTrue();
@@ -103,7 +103,9 @@ class GuidanceFileTest {
   void bandsOfPhHaveTheirLimitsInPh() {
     String text =
         Fixture.changed(
-                "guidance.yaml", "basis: as-N¶    bands:".replace('¶', '\n'), "analyte: hydrogen\n    bands:")
+                "guidance.yaml",
+                "basis: as-N¶    bands:".replace('¶', '\n'),
+                "analyte: hydrogen\n    bands:")
             .replace("5 mg/L, says", "5 pH, says")
             .replace("20 mg/L, says", "8 pH, says");
 

@@ -115,7 +115,7 @@ class UnreadableFilesTest {
     assertThat(fixture.problems(Fixture.example("smallest.yaml") + "<<: { logs: json }\n"))
         .containsExactly(
             "<< (line 12): expected one of station, broker, journal, http, logs, standards,"
-                + " recipes, probes; found <<");
+                + " recipes, probes, guidance; found <<");
   }
 
   @Test

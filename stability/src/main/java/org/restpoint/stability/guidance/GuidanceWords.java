@@ -18,9 +18,7 @@ final class GuidanceWords {
       return number.text() + ": " + sentence(bands.get(0).says());
     }
     String either =
-        bands.stream()
-            .map(band -> "“" + band.says() + "”")
-            .collect(Collectors.joining(" or "));
+        bands.stream().map(band -> "“" + band.says() + "”").collect(Collectors.joining(" or "));
     String limits =
         bands.stream()
             .skip(1)
@@ -29,9 +27,7 @@ final class GuidanceWords {
     String why =
         number.relation() == Relation.EQUAL
             ? " lies too near " + limits + " " + number.measurand().units() + " to tell"
-            : " is all that is known, and that cannot tell on which side of "
-                + limits
-                + " it lies";
+            : " is all that is known, and that cannot tell on which side of " + limits + " it lies";
     return number.text() + why + ". It may be " + either + ".";
   }
 
@@ -43,8 +39,7 @@ final class GuidanceWords {
   static String rate(Formula.Shortfall lack, Found number) {
     String unit = " " + Rate.UNIT;
     double least = Math.max(0, (lack.critical() - number.highest()) * lack.factor());
-    double most =
-        Math.max(0, (lack.critical() - Math.max(0, number.lowest())) * lack.factor());
+    double most = Math.max(0, (lack.critical() - Math.max(0, number.lowest())) * lack.factor());
     if (most == 0) {
       return "The published rate is 0" + unit + ".";
     }
@@ -96,9 +91,9 @@ final class GuidanceWords {
   static String amount(
       Found number, Depth depth, Budget kilograms, Budget pounds, double bulkDensity) {
     String how =
-        number.relation() == Relation.EQUAL ? "" : number.relation() == Relation.BELOW
-            ? "less than "
-            : "more than ";
+        number.relation() == Relation.EQUAL
+            ? ""
+            : number.relation() == Relation.BELOW ? "less than " : "more than ";
     return number.text()
         + " in "
         + depth.text()

@@ -162,7 +162,8 @@ public final class PublishedTables {
 
   private static List<Band> limit(double limit, String name) {
     return List.of(
-        new Band(OptionalDouble.empty(), OptionalDouble.of(limit), "below " + name, Optional.empty()),
+        new Band(
+            OptionalDouble.empty(), OptionalDouble.of(limit), "below " + name, Optional.empty()),
         new Band(
             OptionalDouble.of(limit),
             OptionalDouble.empty(),

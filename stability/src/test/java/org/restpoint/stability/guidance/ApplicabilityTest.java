@@ -44,8 +44,7 @@ class ApplicabilityTest {
   void anotherIonIsNotJudged() {
     Found chloride =
         new Found(
-            new Measurand(
-                Analyte.named("chloride").orElseThrow(), "water", "mg/L", Basis.AS_ION),
+            new Measurand(Analyte.named("chloride").orElseThrow(), "water", "mg/L", Basis.AS_ION),
             12,
             1,
             Relation.EQUAL,

@@ -39,8 +39,7 @@ class PublishedTablesTest {
     Judgement.Applies below = Numbers.applies(USUAL, Numbers.soil(Relation.EQUAL, 10, 1.2));
     assertThat(below.rate().orElseThrow().expandedUncertainty()).hasValue(8 * 1.2);
     assertThat(below.rate().orElseThrow().reckoned())
-        .isEqualTo(
-            "(25 - 10) mg/kg as N x 8 lb N/acre for each = 120 lb N/acre (135 kg N/ha)");
+        .isEqualTo("(25 - 10) mg/kg as N x 8 lb N/acre for each = 120 lb N/acre (135 kg N/ha)");
     assertThat(below.meaning())
         .isEqualTo(
             "10.0 ± 1.2 mg/kg as N: below the critical 25 mg/kg: corn is likely to pay for more"
@@ -49,7 +48,8 @@ class PublishedTablesTest {
     Rate none = Numbers.applies(USUAL, Numbers.soil(Relation.EQUAL, 31, 2)).rate().orElseThrow();
     assertThat(none.poundsPerAcre()).isZero();
     assertThat(none.expandedUncertainty()).isEmpty();
-    assertThat(none.reckoned()).isEqualTo("31.0 ± 2.0 mg/kg as N is not below the critical 25 mg/kg as N: 0");
+    assertThat(none.reckoned())
+        .isEqualTo("31.0 ± 2.0 mg/kg as N is not below the critical 25 mg/kg as N: 0");
   }
 
   @Test
@@ -82,7 +82,8 @@ class PublishedTablesTest {
     GuidanceTable table =
         PublishedTables.lateSpringSoil(
             PublishedTables.CRITICAL_AFTER_A_WET_SPRING, Optional.of("wet spring"));
-    assertThat(table.source()).endsWith("critical number 21 mg/kg instead of 25, because: wet spring");
+    assertThat(table.source())
+        .endsWith("critical number 21 mg/kg instead of 25, because: wet spring");
     assertThat(table.bands().get(0).says()).contains("21 mg/kg");
   }
 
@@ -144,8 +145,7 @@ class PublishedTablesTest {
       Judgement.Applies judged =
           Numbers.applies(
               table,
-              Numbers.soil(
-                  Relation.EQUAL, Double.parseDouble(row.get(0)), 0, Optional.of(depth)));
+              Numbers.soil(Relation.EQUAL, Double.parseDouble(row.get(0)), 0, Optional.of(depth)));
       assertThat(judged.bands()).isEmpty();
       assertThat(judged.rate()).isEmpty();
       assertThat(judged.meaning())
