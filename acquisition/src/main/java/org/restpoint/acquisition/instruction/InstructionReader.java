@@ -21,7 +21,18 @@ public final class InstructionReader {
 
   /** The words of all instructions. */
   public static final List<String> WORDS =
-      List.of("soak", "calibrate", "measure", "verify", "rinsed", "replaced", "cancel");
+      List.of(
+          "soak",
+          "calibrate",
+          "measure",
+          "verify",
+          "rinsed",
+          "replaced",
+          "cancel",
+          "batch",
+          "next",
+          "in-place",
+          "done");
 
   private static final String THE_STANDARD = "the name of the standard the electrode is in";
 
@@ -62,6 +73,10 @@ public final class InstructionReader {
       case "rinsed" -> alone(fields, new Instruction.Rinsed());
       case "replaced" -> replaced(fields);
       case "cancel" -> alone(fields, new Instruction.Cancel());
+      case "batch" -> batch(fields);
+      case "next" -> next(fields);
+      case "in-place" -> inPlace(fields);
+      case "done" -> alone(fields, new Instruction.Done());
       default ->
           throw new InstructionException(
               "do: expected an instruction (%s); found %s".formatted(words(), Fields.shown(word)));
@@ -148,6 +163,22 @@ public final class InstructionReader {
             .whole("minutes", 1, MOST_MINUTES)
             .map(minutes -> Duration.ofMinutes(minutes))
             .orElse(SOAK));
+  }
+
+  private static Task batch(Fields fields) {
+    fields.only("batch", "cups");
+    return new Instruction.Batch(
+        CupReader.list(fields.find("cups").orElseThrow(() -> CupReader.missing("cups"))));
+  }
+
+  private static Task next(Fields fields) {
+    fields.only("next", "skip");
+    return new Instruction.Next(fields.flag("skip").orElse(false));
+  }
+
+  private static Task inPlace(Fields fields) {
+    fields.only("in-place", "cup");
+    return new Instruction.InPlace(fields.text("cup"));
   }
 
   private static String words() {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.batch.Batch;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.calibration.ResponseCurve;
@@ -30,6 +31,7 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param stream where its stream stands; empty before the first beginning
  * @param underway the instruction that was being carried out
  * @param response what was learnt of the electrode's response; absent where nothing is learnt
+ * @param batch the batch that is underway
  */
 public record ProbeMemory(
     long lastIdMillis,
@@ -47,7 +49,8 @@ public record ProbeMemory(
     boolean away,
     Optional<InStream> stream,
     Optional<String> underway,
-    Optional<ResponseHistory> response) {
+    Optional<ResponseHistory> response,
+    Optional<Batch> batch) {
 
   public ProbeMemory {
     round = List.copyOf(round);
@@ -73,7 +76,30 @@ public record ProbeMemory(
         false,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
+  }
+
+  /** The same beside a batch, or none. */
+  public ProbeMemory with(Optional<Batch> underwayBatch) {
+    return new ProbeMemory(
+        lastIdMillis,
+        lastIdCount,
+        lastNoticeMillis,
+        lastNoticeCount,
+        analyte,
+        inForce,
+        round,
+        foretold,
+        refused,
+        standardAgain,
+        samplesSinceStandard,
+        soakUntil,
+        away,
+        stream,
+        underway,
+        response,
+        underwayBatch);
   }
 
   /**

@@ -98,7 +98,8 @@ public final class ProbeRoutine {
         away,
         Optional.of(stream.memory().from(unfinished)),
         underway.map(instruction -> instruction.task().word()),
-        response.history());
+        response.history(),
+        Optional.empty());
   }
 
   /** Takes a reading. */
@@ -176,15 +177,11 @@ public final class ProbeRoutine {
     Stream.Happening happening = stream.happen(time, away);
     if (happening.missing().isPresent()) {
       attempt = attempt.filter(current -> current.instruction().isPresent());
-      missing(time, happening.missing().get());
+      voice.event(reckoning.missing(time, happening.missing().get()));
     }
     if (attempt.isEmpty()) {
       attempt = happening.attempt();
     }
-  }
-
-  private void missing(Instant time, Reason why) {
-    voice.event(reckoning.missing(time, why));
   }
 
   /** The instant to the millisecond, after seeing to it that the clock was not put back. */
@@ -253,7 +250,7 @@ public final class ProbeRoutine {
   private void leaveStream(Instant time) {
     if (attempt.isPresent()) {
       attempt = Optional.empty();
-      missing(time, IntervalStream.inMaintenance());
+      voice.event(reckoning.missing(time, IntervalStream.inMaintenance()));
     }
     away = isInStream();
   }
@@ -289,6 +286,11 @@ public final class ProbeRoutine {
       voice.done(time, ended.instruction().get(), Optional.of(event));
       tellState(time);
     }
+  }
+
+  /** Says what those who give it instructions have to say of it. */
+  public void notice(Instant time, Reason reason) {
+    voice.notice(time, reason);
   }
 
   private void tellState(Instant time) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.BatchSummary;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
@@ -97,6 +98,8 @@ final class Outgoing implements Output {
       entries.add(stored(event, calibration.id(), calibration.revision(), json));
     } else if (event instanceof Notice notice) {
       entries.add(stored(event, notice.id(), 1, json));
+    } else if (event instanceof BatchSummary batch) {
+      entries.add(stored(event, batch.id(), 1, json));
     }
   }
 

@@ -8,6 +8,7 @@ import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Interferent;
 import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.TemperatureSource;
@@ -52,6 +53,7 @@ final class ElectrodeReader {
     Routine routine =
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
     RoutineReader.checkRoom(keys, settle, routine);
+    Moves moves = keys.find("moves").map(MovesReader::read).orElseGet(Moves.Told::new);
     checkBases(keys, measurand, basis);
     SimulatedVisitsReader.check(keys, measurand);
     if (analyte.isEmpty() || temperature.isEmpty() || calibrate.isEmpty()) {
@@ -68,7 +70,8 @@ final class ElectrodeReader {
             interferents,
             settle,
             calibrate.get(),
-            routine));
+            routine,
+            moves));
   }
 
   private Optional<String> basis(Section keys, Measurand measurand) {

@@ -24,6 +24,7 @@ final class ProbeReader {
           "settle",
           "calibrate",
           "routine",
+          "moves",
           "raw");
 
   /** The keys of a thermometer. */

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param settle when its potential is at rest
  * @param calibrate how it is calibrated
  * @param routine who says when it is read
+ * @param moves how it is known that it was put into the next cup of a batch
  */
 public record Electrode(
     String analyte,
@@ -29,10 +30,37 @@ public record Electrode(
     List<Interferent> interferents,
     Settle settle,
     Calibrate calibrate,
-    Routine routine) {
+    Routine routine,
+    Moves moves) {
 
   /** Copies the interferents. */
   public Electrode {
     interferents = List.copyOf(interferents);
+  }
+
+  /** An electrode of which somebody says that it was put into the next cup. */
+  public Electrode(
+      String analyte,
+      Optional<String> basis,
+      String unit,
+      TemperatureSource temperature,
+      Compensation compensation,
+      Optional<Activity> activity,
+      List<Interferent> interferents,
+      Settle settle,
+      Calibrate calibrate,
+      Routine routine) {
+    this(
+        analyte,
+        basis,
+        unit,
+        temperature,
+        compensation,
+        activity,
+        interferents,
+        settle,
+        calibrate,
+        routine,
+        new Moves.Told());
   }
 }
