@@ -32,6 +32,7 @@ final class RecordsCommand implements Callable<Integer> {
     budgets,
     calibrations,
     notices,
+    batches,
     readings,
     instructions
   }
@@ -89,6 +90,7 @@ final class RecordsCommand implements Callable<Integer> {
         case budgets -> new BudgetWriter(journal, out).write(span, csv);
         case calibrations -> writer.entries("calibration", span, csv);
         case notices -> writer.entries("notice", span, csv);
+        case batches -> writer.entries("batch", span, csv);
         case readings -> writer.readings(span, csv);
         case instructions -> writer.instructions(span, csv);
       }

@@ -38,7 +38,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
       "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER],",
-      "verify standard=NAME, rinsed, replaced [part=membrane|electrode], cancel."
+      "verify standard=NAME, rinsed, replaced [part=membrane|electrode], cancel.",
+      "In a batch: next [skip=true], in-place [cup=NAME], done; its list is given by: batch."
     })
 final class TellCommand implements Callable<Integer> {
 
@@ -104,6 +105,8 @@ final class TellCommand implements Callable<Integer> {
         (key, value) -> {
           if (key.equals("minutes") && value.matches("\\d{1,9}")) {
             node.put(key, Integer.parseInt(value));
+          } else if (key.equals("skip") && value.matches("true|false")) {
+            node.put(key, Boolean.parseBoolean(value));
           } else {
             node.put(key, value);
           }

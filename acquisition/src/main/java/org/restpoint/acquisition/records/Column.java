@@ -67,6 +67,10 @@ record Column(String name, String pointer) {
       List.of(
           at("id"), at("station"), at("probe"), at("time"), at("code"), at("text"), at("remedy"));
 
+  private static final List<Column> BATCH =
+      List.of(
+          at("id"), at("station"), at("probe"), at("begun"), at("time"), at("cups"), at("left"));
+
   private static final List<Column> INSTRUCTION =
       List.of(
           at("time"),
@@ -88,6 +92,7 @@ record Column(String name, String pointer) {
       case "result" -> RESULT;
       case "calibration" -> CALIBRATION;
       case "notice" -> NOTICE;
+      case "batch" -> BATCH;
       case "instruction" -> INSTRUCTION;
       default -> throw new IllegalArgumentException("there are no records of kind " + kind);
     };
@@ -104,8 +109,11 @@ record Column(String name, String pointer) {
     return value.isMissingNode() || value.isNull() ? "" : plain(value);
   }
 
-  /** Of a reason its code, of a standard its name. */
+  /** Of a reason its code, of a standard its name, of a cup its name and what came of it. */
   private static String word(JsonNode part) {
+    if (part.has("cup")) {
+      return part.get("cup").asText() + ":" + part.path("outcome").asText();
+    }
     if (part.has("code")) {
       return part.get("code").asText();
     }

@@ -13,6 +13,7 @@ import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.LowEnd;
+import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.MqttPayload;
 import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.Probe;
@@ -29,9 +30,15 @@ final class Stations {
 
   private final Map<String, Probe> probes = new LinkedHashMap<>();
   private Routine routine = new Routine.Instructed();
+  private Moves moves = new Moves.Told();
 
   Stations routine(Routine how) {
     routine = how;
+    return this;
+  }
+
+  Stations moves(Moves how) {
+    moves = how;
     return this;
   }
 
@@ -81,7 +88,8 @@ final class Stations {
             Optional.empty(),
             2,
             0),
-        routine);
+        routine,
+        moves);
   }
 
   Station station() {
