@@ -23,6 +23,7 @@ import picocli.CommandLine.TypeConversionException;
     },
     subcommands = {
       AddressCommand.class,
+      BatchCommand.class,
       CheckCommand.class,
       DemoCommand.class,
       ListenCommand.class,

@@ -43,6 +43,7 @@ final class RecordsCommand implements Callable<Integer> {
     calibrations(As.csv, As.jsonl),
     notices(As.csv, As.jsonl),
     samples(As.csv, As.jsonl),
+    batches(As.csv, As.jsonl),
     readings(As.csv, As.jsonl),
     instructions(As.jsonl, As.csv);
 
@@ -155,6 +156,7 @@ final class RecordsCommand implements Callable<Integer> {
       case calibrations -> writer.entries("calibration", span, csv);
       case notices -> writer.entries("notice", span, csv);
       case samples -> writer.entries("sample", span, csv);
+      case batches -> writer.entries("batch", span, csv);
       case readings -> writer.readings(span, csv);
       case instructions -> writer.instructions(span, csv);
     }

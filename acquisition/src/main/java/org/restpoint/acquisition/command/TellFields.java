@@ -17,13 +17,13 @@ final class TellFields {
 
   private static final Set<String> WHOLE = Set.of("minutes", "days");
 
-  private static final Set<String> FLAGS = Set.of("private");
+  private static final Set<String> FLAGS = Set.of("private", "skip");
 
   private TellFields() {}
 
   /**
    * Puts the pairs into an instruction. Those of {@code sample} are the fields of the record;
-   * everywhere else minutes and days are numbers, private is true or false, a sample in braces is a record, and all else
+   * everywhere else minutes and days are numbers, private and skip are true or false, a sample in braces is a record, and all else
    * is text.
    */
   static ObjectNode put(ObjectNode instruction, Map<String, String> pairs) {

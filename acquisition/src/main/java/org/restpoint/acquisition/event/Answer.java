@@ -1,6 +1,7 @@
 package org.restpoint.acquisition.event;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.restpoint.stability.calibration.Reason;
  * @param verdict taken, refused or done
  * @param reasons why it was refused
  * @param outcome what came of it, once done
+ * @param cup the cup of a batch that it is about, as the list has it
  */
 public record Answer(
     Optional<String> id,
@@ -26,7 +28,26 @@ public record Answer(
     @JsonProperty("do") String instruction,
     Verdict verdict,
     List<Reason> reasons,
-    Optional<Event> outcome) {
+    Optional<Event> outcome,
+    Optional<ObjectNode> cup) {
+
+  /** An answer that is about no cup. */
+  public Answer(
+      Optional<String> id,
+      String station,
+      String probe,
+      Instant time,
+      String instruction,
+      Verdict verdict,
+      List<Reason> reasons,
+      Optional<Event> outcome) {
+    this(id, station, probe, time, instruction, verdict, reasons, outcome, Optional.empty());
+  }
+
+  /** The same with another outcome. */
+  public Answer withOutcome(Optional<Event> other) {
+    return new Answer(id, station, probe, time, instruction, verdict, reasons, other, cup);
+  }
 
   /** How far an instruction has come. */
   public enum Verdict {

@@ -14,12 +14,13 @@ import java.time.Instant;
   @JsonSubTypes.Type(value = Calibration.class, name = "calibration"),
   @JsonSubTypes.Type(value = Notice.class, name = "notice"),
   @JsonSubTypes.Type(value = State.class, name = "state"),
+  @JsonSubTypes.Type(value = BatchSummary.class, name = "batch"),
   @JsonSubTypes.Type(value = Progress.class, name = "settling"),
   @JsonSubTypes.Type(value = RawReading.class, name = "reading"),
   @JsonSubTypes.Type(value = SampleRecord.class, name = "sample")
 })
 public sealed interface Event
-    permits Result, Calibration, Notice, State, Progress, RawReading, SampleRecord {
+    permits Result, Calibration, Notice, State, BatchSummary, Progress, RawReading, SampleRecord {
 
   /** The probe it is about. */
   String probe();

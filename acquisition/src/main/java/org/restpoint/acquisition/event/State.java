@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param until when its soaking is over, while it soaks
  * @param outSince since when the tip is out of solution, where somebody told so
  * @param nextStep the next step for the person or the rig, in plain words
+ * @param cup the cup of a batch that the electrode is in or goes to next
  */
 public record State(
     String station,
@@ -23,5 +24,6 @@ public record State(
     String state,
     Optional<Instant> until,
     Optional<Instant> outSince,
-    String nextStep)
+    String nextStep,
+    Optional<String> cup)
     implements Event {}

@@ -39,6 +39,11 @@ final class Fields {
     this.node = node;
   }
 
+  /** The fields of an object that stands inside another. */
+  static Fields of(ObjectNode node) {
+    return new Fields(node);
+  }
+
   /** The fields of the only object in a text. */
   static Fields of(String json) {
     if (json.length() > MOST_CHARACTERS) {
@@ -113,14 +118,15 @@ final class Fields {
     return value.map(JsonNode::intValue);
   }
 
-  /** Whether a field says true; one that is not there says false. */
-  boolean flag(String field) {
+  /** True or false. */
+  Optional<Boolean> flag(String field) {
     Optional<JsonNode> value = find(field);
     if (value.isPresent() && !value.get().isBoolean()) {
       throw new InstructionException(
-          "%s: expected true or false; found %s".formatted(field, shown(value.get().toString())));
+          "%s: expected true or false; found %s"
+              .formatted(field, shown(value.get().toString())));
     }
-    return value.isPresent() && value.get().booleanValue();
+    return value.map(JsonNode::booleanValue);
   }
 
   /** ISO 8601 in UTC, or seconds from the zero of a recording. */

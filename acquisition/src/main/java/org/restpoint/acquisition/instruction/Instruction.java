@@ -2,6 +2,7 @@ package org.restpoint.acquisition.instruction;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.restpoint.acquisition.event.CheckRole;
@@ -155,6 +156,57 @@ public record Instruction(Optional<String> id, Task task) {
     @Override
     public String word() {
       return "accept-standard";
+    }
+  }
+
+  /** What a person or a rig says while it goes through a list of cups. */
+  public sealed interface OfBatch extends Task {}
+
+  /**
+   * A list of cups to go through.
+   *
+   * @param cups the cups, in order, each with a name of its own
+   */
+  public record Batch(List<Cup> cups) implements OfBatch {
+    public Batch {
+      cups = List.copyOf(cups);
+    }
+
+    @Override
+    public String word() {
+      return "batch";
+    }
+  }
+
+  /**
+   * Ready to move to the next cup.
+   *
+   * @param skip whether to go on although the present cup has not been read
+   */
+  public record Next(boolean skip) implements OfBatch {
+    @Override
+    public String word() {
+      return "next";
+    }
+  }
+
+  /**
+   * The electrode is in the cup: read it.
+   *
+   * @param cup the cup's name, to be sure that both mean the same
+   */
+  public record InPlace(Optional<String> cup) implements OfBatch {
+    @Override
+    public String word() {
+      return "in-place";
+    }
+  }
+
+  /** The batch is over. */
+  public record Done() implements OfBatch {
+    @Override
+    public String word() {
+      return "done";
     }
   }
 

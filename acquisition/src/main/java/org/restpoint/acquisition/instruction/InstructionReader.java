@@ -34,7 +34,11 @@ public final class InstructionReader {
           "store",
           "replaced",
           "accept-standard",
-          "cancel");
+          "cancel",
+          "batch",
+          "next",
+          "in-place",
+          "done");
 
   private static final String THE_STANDARD = "the name of the standard the electrode is in";
 
@@ -74,6 +78,10 @@ public final class InstructionReader {
       case "replaced" -> replaced(fields);
       case "accept-standard" -> acceptStandard(fields);
       case "cancel" -> alone(fields, new Instruction.Cancel());
+      case "batch" -> batch(fields);
+      case "next" -> next(fields);
+      case "in-place" -> inPlace(fields);
+      case "done" -> alone(fields, new Instruction.Done());
       default ->
           throw new InstructionException(
               "do: expected an instruction (%s); found %s".formatted(words(), Fields.shown(word)));
@@ -95,7 +103,7 @@ public final class InstructionReader {
     return new Instruction.Measure(
         fields.find("sample").map(InstructionReader::sample),
         fields.text("recipe"),
-        fields.flag("private"));
+        fields.flag("private").orElse(false));
   }
 
   private static ObjectNode sample(JsonNode sample) {
@@ -191,6 +199,22 @@ public final class InstructionReader {
     fields.only("soak", "minutes");
     return new Instruction.Soak(
         fields.whole("minutes", 1, MOST_MINUTES).map(minutes -> Duration.ofMinutes(minutes)));
+  }
+
+  private static Task batch(Fields fields) {
+    fields.only("batch", "cups");
+    return new Instruction.Batch(
+        CupReader.list(fields.find("cups").orElseThrow(() -> CupReader.missing("cups"))));
+  }
+
+  private static Task next(Fields fields) {
+    fields.only("next", "skip");
+    return new Instruction.Next(fields.flag("skip").orElse(false));
+  }
+
+  private static Task inPlace(Fields fields) {
+    fields.only("in-place", "cup");
+    return new Instruction.InPlace(fields.text("cup"));
   }
 
   private static String words() {

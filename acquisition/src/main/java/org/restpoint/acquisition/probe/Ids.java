@@ -10,7 +10,7 @@ import java.util.Locale;
  * and a count where two things happen in one millisecond or the clock was put back. The name comes
  * first and the time has a point in it, which no name has, so the ids of two probes never meet.
  */
-final class Ids {
+public final class Ids {
 
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss.SSS'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
@@ -43,8 +43,13 @@ final class Ids {
     } else {
       count++;
     }
-    String id = probe + "-" + TIME.format(Instant.ofEpochMilli(lastMillis)) + kind;
+    String id = of(probe, Instant.ofEpochMilli(lastMillis), kind);
     return count == 1 ? id : id + "-" + count;
+  }
+
+  /** An id of what cannot happen twice in one millisecond. */
+  public static String of(String probe, Instant time, String kind) {
+    return probe + "-" + TIME.format(time) + kind;
   }
 
   long lastMillis() {

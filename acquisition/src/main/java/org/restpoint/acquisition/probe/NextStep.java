@@ -51,7 +51,8 @@ final class NextStep {
         step.state(),
         day.place() == Place.SOAKING ? day.soakedFrom() : Optional.empty(),
         settings.care().flatMap(care -> day.outSince()),
-        step.next());
+        step.next(),
+        Optional.empty());
   }
 
   /**

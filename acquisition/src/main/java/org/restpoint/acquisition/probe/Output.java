@@ -13,7 +13,5 @@ public interface Output {
   void answer(Answer answer);
 
   /** A caller is answered with what nobody else may hear and nothing may keep. */
-  default void confide(Answer answer) {
-    answer(answer);
-  }
+  void confide(Answer answer);
 }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.batch.Batch;
 import org.restpoint.acquisition.check.CheckMemory;
 import org.restpoint.acquisition.day.Day;
 import org.restpoint.stability.calibration.CalibrationOutcome.SlopeBasis;
@@ -37,6 +38,7 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param checks what was checked; absent in what an earlier version wrote
  * @param standards what is known of its standards beside the calibration in force; absent in what
  *     an earlier version wrote
+ * @param batch the batch that is underway
  */
 @JsonIgnoreProperties(ignoreUnknown = true)
 public record ProbeMemory(
@@ -58,7 +60,8 @@ public record ProbeMemory(
     Optional<ResponseHistory> response,
     boolean withholding,
     Optional<CheckMemory> checks,
-    Optional<StandardsPast> standards) {
+    Optional<StandardsPast> standards,
+    Optional<Batch> batch) {
 
   public ProbeMemory {
     round = List.copyOf(round);
@@ -87,7 +90,33 @@ public record ProbeMemory(
         Optional.empty(),
         false,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
+  }
+
+  /** The same beside a batch, or none. */
+  public ProbeMemory with(Optional<Batch> underwayBatch) {
+    return new ProbeMemory(
+        lastIdMillis,
+        lastIdCount,
+        lastNoticeMillis,
+        lastNoticeCount,
+        analyte,
+        inForce,
+        round,
+        foretold,
+        refused,
+        standardAgain,
+        samplesSinceStandard,
+        day,
+        away,
+        stream,
+        underway,
+        response,
+        withholding,
+        checks,
+        standards,
+        underwayBatch);
   }
 
   /**

@@ -105,7 +105,8 @@ public final class ProbeRoutine {
         response.history(),
         replies.withholding(),
         Optional.of(reckoning.checks().memory()),
-        Optional.of(calibrations.watch().past()));
+        Optional.of(calibrations.watch().past()),
+        Optional.empty());
   }
 
   /** Whether nothing that it reads may be kept or published: it stands in a private sample. */
@@ -193,15 +194,11 @@ public final class ProbeRoutine {
     Stream.Happening happening = stream.happen(time, away);
     if (happening.missing().isPresent()) {
       attempt = attempt.filter(current -> current.instruction().isPresent());
-      missing(time, happening.missing().get());
+      voice.event(reckoning.missing(time, happening.missing().get()));
     }
     if (attempt.isEmpty()) {
       attempt = happening.attempt();
     }
-  }
-
-  private void missing(Instant time, Reason why) {
-    voice.event(reckoning.missing(time, why));
   }
 
   /** The instant to the millisecond, after seeing to it that the clock was not put back. */
@@ -299,7 +296,7 @@ public final class ProbeRoutine {
   private void leaveStream(Instant time) {
     if (attempt.isPresent()) {
       attempt = Optional.empty();
-      missing(time, IntervalStream.inMaintenance());
+      voice.event(reckoning.missing(time, IntervalStream.inMaintenance()));
     }
     away = isInStream();
   }
@@ -325,6 +322,11 @@ public final class ProbeRoutine {
     if (ended.instruction().isPresent()) {
       tellState(time);
     }
+  }
+
+  /** Says what those who give it instructions have to say of it. */
+  public void notice(Instant time, Reason reason) {
+    voice.notice(time, reason);
   }
 
   private void tellState(Instant time) {

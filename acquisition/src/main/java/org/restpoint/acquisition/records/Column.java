@@ -88,6 +88,9 @@ record Column(String name, String pointer) {
               Stream.of(at("changed")))
           .flatMap(columns -> columns)
           .toList();
+  private static final List<Column> BATCH =
+      List.of(
+          at("id"), at("station"), at("probe"), at("begun"), at("time"), at("cups"), at("left"));
 
   private static final List<Column> INSTRUCTION =
       List.of(
@@ -119,6 +122,7 @@ record Column(String name, String pointer) {
       case "calibration" -> CALIBRATION;
       case "notice" -> NOTICE;
       case "sample" -> SAMPLE;
+      case "batch" -> BATCH;
       case "instruction" -> INSTRUCTION;
       default -> throw new IllegalArgumentException("there are no records of kind " + kind);
     };
@@ -139,8 +143,11 @@ record Column(String name, String pointer) {
     return value.isMissingNode() || value.isNull() ? "" : plain(value);
   }
 
-  /** Of a reason its code, of a standard its name, of a change the field. */
+  /** Of a reason its code, of a standard its name, of a change the field, of a cup its name and what came of it. */
   private static String word(JsonNode part) {
+    if (part.has("cup")) {
+      return part.get("cup").asText() + ":" + part.path("outcome").asText();
+    }
     if (part.has("code")) {
       return part.get("code").asText();
     }

@@ -73,7 +73,7 @@ final class Desk {
     String id = addressed.instruction().id().orElseGet(() -> UUID.randomUUID().toString());
     if (outgoing.keeps(message.probe(), id)
         || journal.instruction(message.probe(), id).isPresent()) {
-      if (!message.repeated()) {
+      if (!message.repeated() && !routine.again(message.probe(), addressed.instruction())) {
         refuse(
             now,
             message,

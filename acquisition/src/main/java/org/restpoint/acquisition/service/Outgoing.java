@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.BatchSummary;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
@@ -108,6 +109,8 @@ final class Outgoing implements Output {
       entries.add(stored(event, notice.id(), 1, json));
     } else if (event instanceof SampleRecord record) {
       entries.add(stored(event, record.id(), record.revision(), json));
+    } else if (event instanceof BatchSummary batch) {
+      entries.add(stored(event, batch.id(), 1, json));
     }
   }
 

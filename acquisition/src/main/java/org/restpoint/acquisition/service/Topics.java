@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.service;
 
+import org.restpoint.acquisition.event.BatchSummary;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Notice;
@@ -57,6 +58,8 @@ public record Topics(String station) {
       return "notice";
     } else if (event instanceof State) {
       return "state";
+    } else if (event instanceof BatchSummary) {
+      return "batch";
     } else if (event instanceof Progress) {
       return "settling";
     } else if (event instanceof SampleRecord) {

@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.station;
 
+import java.util.Map;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Event;
@@ -14,11 +15,16 @@ import org.restpoint.acquisition.probe.Output;
 final class Explained implements Output {
 
   private final Output output;
-  private final Meaning meaning;
+  private final Map<String, Meaning> meanings;
 
-  Explained(Output output, Meaning meaning) {
+  /**
+   * An output before another.
+   *
+   * @param meanings what results mean, by the probe that gave them
+   */
+  Explained(Output output, Map<String, Meaning> meanings) {
     this.output = output;
-    this.meaning = meaning;
+    this.meanings = Map.copyOf(meanings);
   }
 
   @Override
@@ -28,20 +34,24 @@ final class Explained implements Output {
 
   @Override
   public void answer(Answer answer) {
+    output.answer(explained(answer));
+  }
+
+  @Override
+  public void confide(Answer answer) {
+    output.confide(explained(answer));
+  }
+
+  private Answer explained(Answer answer) {
     Optional<Event> outcome = answer.outcome().map(this::explained);
-    output.answer(
-        new Answer(
-            answer.id(),
-            answer.station(),
-            answer.probe(),
-            answer.time(),
-            answer.instruction(),
-            answer.verdict(),
-            answer.reasons(),
-            outcome));
+    return answer.withOutcome(outcome);
   }
 
   private Event explained(Event event) {
-    return event instanceof Result result ? meaning.explain(result) : event;
+    return event instanceof Result result
+        ? Optional.ofNullable(meanings.get(result.probe()))
+            .map(meaning -> meaning.explain(result))
+            .orElse(result)
+        : event;
   }
 }

@@ -13,9 +13,9 @@ import org.restpoint.acquisition.meaning.Meaning;
 import org.restpoint.acquisition.probe.Archive;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
-import org.restpoint.acquisition.probe.ProbeRoutine;
 import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.config.station.Electrode;
+import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Station;
 import org.restpoint.stability.calibration.Reason;
@@ -32,8 +32,8 @@ public final class StationRoutine {
   private final Output output;
   private final boolean allRaw;
   private final Temperatures temperatures = new Temperatures();
-  private final Map<String, ProbeRoutine> routines = new LinkedHashMap<>();
   private final SampleDesk samples;
+  private final Map<String, BatchRoutine> routines = new LinkedHashMap<>();
 
   /**
    * A station that goes on from what each probe remembers.
@@ -51,17 +51,30 @@ public final class StationRoutine {
       Archive archive,
       boolean allRaw) {
     this.station = station;
-    this.output = output;
     this.allRaw = allRaw;
+    List<ProbeSettings> electrodes = StationTerms.probes(station);
+    Map<String, Meaning> meanings = new HashMap<>();
+    for (ProbeSettings settings : electrodes) {
+      meanings.put(
+          settings.probe(), Meaning.of(settings.analyte(), station.guidance().values()));
+    }
+    this.output = new Explained(output, meanings);
     Map<String, String> analytes = new HashMap<>();
-    for (ProbeSettings settings : StationTerms.probes(station)) {
+    for (ProbeSettings settings : electrodes) {
       analytes.put(settings.probe(), settings.analyte().name());
       ProbeMemory memory = memories.getOrDefault(settings.probe(), ProbeMemory.blank());
-      Output explained =
-          new Explained(output, Meaning.of(settings.analyte(), station.guidance().values()));
-      routines.put(settings.probe(), new ProbeRoutine(settings, memory, explained, archive));
+      routines.put(
+          settings.probe(),
+          new BatchRoutine(settings, moves(settings.probe()), memory, this.output, archive));
     }
-    samples = new SampleDesk(station.name(), analytes, output, archive);
+    samples = new SampleDesk(station.name(), analytes, this.output, archive);
+  }
+
+  private Moves moves(String probe) {
+    return Optional.ofNullable(station.probes().get(probe))
+        .flatMap(Probe::electrode)
+        .map(Electrode::moves)
+        .orElseGet(Moves.Told::new);
   }
 
   /** Begins, or goes on after a restart. */
@@ -82,7 +95,7 @@ public final class StationRoutine {
               station.name(), probe, reading.time(), reading.millivolts(), reading.celsius()));
     }
     temperatures.note(probe, reading);
-    ProbeRoutine routine = routines.get(probe);
+    BatchRoutine routine = routines.get(probe);
     Optional<Electrode> electrode = known.electrode();
     if (routine != null && electrode.isPresent() && reading.millivolts().isPresent()) {
       routine.reading(
@@ -95,14 +108,14 @@ public final class StationRoutine {
 
   /** Whether nothing that a probe reads may be kept or published: it stands in a private sample. */
   public boolean withholds(String probe) {
-    ProbeRoutine routine = routines.get(probe);
+    BatchRoutine routine = routines.get(probe);
     return routine != null && routine.withholds();
   }
 
   /** Carries out an instruction; one for a probe that is no electrode is refused. */
   public void instruct(Instant time, String probe, Instruction instruction) {
     elapse(time);
-    ProbeRoutine routine = routines.get(probe);
+    BatchRoutine routine = routines.get(probe);
     if (routine != null) {
       if (samples.take(time, probe, instruction)) {
         routine.instruct(time, instruction);
@@ -127,19 +140,28 @@ public final class StationRoutine {
             Optional.empty()));
   }
 
+  /**
+   * Says the answers to the last word of a batch again, where the instruction is that word with the
+   * same id; whether it was.
+   */
+  public boolean again(String probe, Instruction instruction) {
+    BatchRoutine routine = routines.get(probe);
+    return routine != null && routine.again(instruction);
+  }
+
   /** Lets time pass: what was due before {@code now} happens, in the order of its times. */
   public void elapse(Instant now) {
-    for (Optional<ProbeRoutine> first = first(now); first.isPresent(); first = first(now)) {
+    for (Optional<BatchRoutine> first = first(now); first.isPresent(); first = first(now)) {
       first.get().elapse(first.get().due().orElseThrow());
     }
     routines.values().forEach(routine -> routine.elapse(now));
   }
 
   /** The probe for which something is due first, at {@code now} or before. */
-  private Optional<ProbeRoutine> first(Instant now) {
-    Optional<ProbeRoutine> first = Optional.empty();
+  private Optional<BatchRoutine> first(Instant now) {
+    Optional<BatchRoutine> first = Optional.empty();
     Instant earliest = now;
-    for (ProbeRoutine routine : routines.values()) {
+    for (BatchRoutine routine : routines.values()) {
       Optional<Instant> due = routine.due();
       if (due.isPresent()
           && (due.get().isBefore(earliest) || (first.isEmpty() && due.get().equals(earliest)))) {
@@ -152,11 +174,11 @@ public final class StationRoutine {
 
   /** No reading will come any more: what instructions began is given up at its deadline. */
   public void conclude() {
-    routines.values().forEach(ProbeRoutine::conclude);
+    routines.values().forEach(BatchRoutine::conclude);
   }
 
   /** What a probe needs to go on later; empty for a thermometer. */
   public Optional<ProbeMemory> memory(String probe) {
-    return Optional.ofNullable(routines.get(probe)).map(ProbeRoutine::memory);
+    return Optional.ofNullable(routines.get(probe)).map(BatchRoutine::memory);
   }
 }

@@ -14,6 +14,7 @@ import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.LogStyle;
 import org.restpoint.config.station.LowEnd;
+import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.MqttPayload;
 import org.restpoint.config.station.OwnTimes;
 import org.restpoint.config.station.Probe;
@@ -30,9 +31,15 @@ final class Stations {
 
   private final Map<String, Probe> probes = new LinkedHashMap<>();
   private Routine routine = new Routine.Instructed();
+  private Moves moves = new Moves.Told();
 
   Stations routine(Routine how) {
     routine = how;
+    return this;
+  }
+
+  Stations moves(Moves how) {
+    moves = how;
     return this;
   }
 
@@ -86,7 +93,8 @@ final class Stations {
             0),
         Checks.none(),
         routine,
-        Optional.empty());
+        Optional.empty(),
+        moves);
   }
 
   Station station() {

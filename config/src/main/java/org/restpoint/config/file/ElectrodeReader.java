@@ -11,6 +11,7 @@ import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Interferent;
 import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
 import org.restpoint.config.station.TemperatureSource;
@@ -63,6 +64,7 @@ final class ElectrodeReader {
         keys.find("routine").map(RoutineReader::read).orElseGet(Routine.Instructed::new);
     RoutineReader.checkRoom(keys, settle, routine);
     Optional<Care> care = keys.find("care").flatMap(value -> CareReader.read(value, routine));
+    Moves moves = keys.find("moves").map(MovesReader::read).orElseGet(Moves.Told::new);
     checkBases(keys, measurand, basis);
     SimulatedVisitsReader.check(keys, measurand);
     if (analyte.isEmpty() || temperature.isEmpty() || calibrate.isEmpty()) {
@@ -81,7 +83,8 @@ final class ElectrodeReader {
             calibrate.get(),
             checks,
             routine,
-            care));
+            care,
+            moves));
   }
 
   private Optional<String> basis(Section keys, Measurand measurand) {

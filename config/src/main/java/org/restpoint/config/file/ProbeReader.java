@@ -26,6 +26,7 @@ final class ProbeReader {
           "checks",
           "routine",
           "care",
+          "moves",
           "raw");
 
   /** The keys of a thermometer. */

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param checks how its results are checked
  * @param routine who says when it is read
  * @param care how it is looked after, where somebody tells what is done with it
+ * @param moves how it is known that it was put into the next cup of a batch
  */
 public record Electrode(
     String analyte,
@@ -33,10 +34,41 @@ public record Electrode(
     Calibrate calibrate,
     Checks checks,
     Routine routine,
-    Optional<Care> care) {
+    Optional<Care> care,
+    Moves moves) {
 
   /** Copies the interferents. */
   public Electrode {
     interferents = List.copyOf(interferents);
+  }
+
+  /** An electrode of which somebody says that it was put into the next cup. */
+  public Electrode(
+      String analyte,
+      Optional<String> basis,
+      String unit,
+      TemperatureSource temperature,
+      Compensation compensation,
+      Optional<Activity> activity,
+      List<Interferent> interferents,
+      Settle settle,
+      Calibrate calibrate,
+      Checks checks,
+      Routine routine,
+      Optional<Care> care) {
+    this(
+        analyte,
+        basis,
+        unit,
+        temperature,
+        compensation,
+        activity,
+        interferents,
+        settle,
+        calibrate,
+        checks,
+        routine,
+        care,
+        new Moves.Told());
   }
 }

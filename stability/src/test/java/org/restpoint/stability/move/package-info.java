@@ -1,0 +1,4 @@
+@NullMarked
+package org.restpoint.stability.move;
+
+import org.jspecify.annotations.NullMarked;
