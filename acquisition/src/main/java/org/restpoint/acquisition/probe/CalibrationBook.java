@@ -26,9 +26,10 @@ import org.restpoint.stability.suspicion.HowItRested;
  * <p>A round begins with the first standard after a sample; a standard read twice in a round counts
  * with its last reading, and one older than a calibration is valid for counts no more. After each
  * standard the round is judged: one standard sets the offset, two or more the slope as well; and the
- * standard itself, beside what was expected of it (see {@link StandardsWatch}). A refused standard
- * is no part of the round, and leaves the calibration in force where it is, but no sample is read
- * until a fresh one passes or the operator accepts it as it is.
+ * standard itself, beside what was expected of it (see {@link StandardsWatch}). A standard that
+ * reads off is no part of the round; where the slope is refused, nobody knows which of them is bad,
+ * and the round stays. A refusal leaves the calibration in force where it is, but no sample is read
+ * until a fresh standard passes or the operator accepts the refused one as it is.
  */
 final class CalibrationBook {
 
@@ -165,8 +166,10 @@ final class CalibrationBook {
       inForce = Optional.of(putInForce(id, point.time(), outcome));
       watch.passed(look, outcome);
     } else {
-      round.clear();
-      round.addAll(before);
+      if (look.against().isPresent()) {
+        round.clear();
+        round.addAll(before);
+      }
       watch.refused(look, outcome);
     }
     return event(id, point.time(), outcome, rest.creeping(), causes);

@@ -84,7 +84,7 @@ public record Suspicion(Clues clues) {
             : "Rinse water in the beaker or on the electrode dilutes it: take a fresh portion from the"
                 + " bottle into a clean, dry beaker, blot the electrode";
     return new Weighing(suspect)
-        .accuse(fits, 2, "it reads as " + concentrated(ratio) + " than it is")
+        .accuse(fits, 2, "it reads as " + concentrated(ratio) + " concentrated than it is")
         .support(rest().restedAsUsual(), 1.5, "it came to rest as usual, " + rest().seconds())
         .support(again, 1 / 3.0, "but a portion read just before read alike")
         .excuse(gross, 2)
