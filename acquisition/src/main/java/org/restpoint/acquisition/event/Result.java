@@ -94,7 +94,8 @@ public record Result(
 
   /** The next revision of it. */
   public Result again(Instant when, String because) {
-    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)), sample, guidance);
+    return with(
+        revision + 1, quality, flags, Optional.of(new Revised(when, because)), sample, guidance);
   }
 
   /** The same with what it means, in place of what was said of that before. */

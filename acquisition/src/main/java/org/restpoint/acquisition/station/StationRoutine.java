@@ -55,8 +55,7 @@ public final class StationRoutine {
     List<ProbeSettings> electrodes = StationTerms.probes(station);
     Map<String, Meaning> meanings = new HashMap<>();
     for (ProbeSettings settings : electrodes) {
-      meanings.put(
-          settings.probe(), Meaning.of(settings.analyte(), station.guidance().values()));
+      meanings.put(settings.probe(), Meaning.of(settings.analyte(), station.guidance().values()));
     }
     this.output = new Explained(output, meanings);
     Map<String, String> analytes = new HashMap<>();

@@ -177,7 +177,8 @@ class EventJsonTest {
         Optional.of(new Calibration.Limit(0.3, "mg/L", "as-N", 0.05)),
         OptionalDouble.of(22),
         List.of("standards-scatter"),
-        List.of(new Reason("standards-scatter", "they scatter", "look for the one that is off")), List.of(new Calibration.Cause("air-bubble", "it jumped", "tap it off")));
+        List.of(new Reason("standards-scatter", "they scatter", "look for the one that is off")),
+        List.of(new Calibration.Cause("air-bubble", "it jumped", "tap it off")));
   }
 
   private static Progress.Member member(Optional<List<Progress.Member>> members) {

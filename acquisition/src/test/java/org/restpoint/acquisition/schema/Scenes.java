@@ -164,7 +164,9 @@ final class Scenes {
     return session.said();
   }
 
-  /** A standard that somebody spilt into, an operator who knows better, and an electrode that moved. */
+  /**
+   * A standard that somebody spilt into, an operator who knows better, and an electrode that moved.
+   */
   static List<JsonNode> standardsThatReadOff() {
     return Session.of(BENCH)
         .tell("{\"do\":\"accept-standard\"}")

@@ -112,7 +112,8 @@ final class Site implements Output {
   }
 
   Site measure(String probe, double millivolts) {
-    return tell(probe, new Instruction.Measure(Optional.empty(), Optional.empty(), false)).read(probe, millivolts);
+    return tell(probe, new Instruction.Measure(Optional.empty(), Optional.empty(), false))
+        .read(probe, millivolts);
   }
 
   Site thermometer(double celsius) {
