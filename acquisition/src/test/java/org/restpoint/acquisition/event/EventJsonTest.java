@@ -206,7 +206,8 @@ class EventJsonTest {
             "soaking",
             Optional.of(TIME),
             Optional.of(TIME),
-            "then: measure"),
+            "then: measure",
+            Optional.of("5")),
         new Progress(
             "willow-bench",
             "no3-a",

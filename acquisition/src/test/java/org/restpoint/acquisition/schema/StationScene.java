@@ -58,6 +58,11 @@ final class StationScene {
           public void answer(Answer answer) {
             said.add(answer);
           }
+
+          @Override
+          public void confide(Answer answer) {
+            answer(answer);
+          }
         };
     StationRoutine routine = new StationRoutine(station(), Map.of(), output, kept, true);
     Instant now = Session.START;
