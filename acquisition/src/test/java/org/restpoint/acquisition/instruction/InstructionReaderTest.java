@@ -47,7 +47,11 @@ class InstructionReaderTest {
   }
 
   private static String needed(String word) {
-    return word.equals("calibrate") || word.equals("verify") ? ",\"standard\":\"mid\"" : "";
+    return switch (word) {
+      case "calibrate", "verify" -> ",\"standard\":\"mid\"";
+      case "batch" -> ",\"cups\":[{\"cup\":\"1\",\"rinse\":true}]";
+      default -> "";
+    };
   }
 
   @Test
@@ -82,7 +86,7 @@ class InstructionReaderTest {
       quoteCharacter = '`',
       value = {
         "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, cancel",
-        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found dance",
+        "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel, batch, next, in-place, done); found dance",
         "{\"do\":7}                          | do: expected text in quotes, 1 to 200 characters; found 7",
         "{\"do\":\" \"}                      | do: expected text in quotes, 1 to 200 characters; found \" \"",
         "{\"do\":\"cancel\",\"id\":7}        | id: expected text in quotes, 1 to 200 characters; found 7",

@@ -13,16 +13,18 @@ import java.util.Map;
 final class Mutants {
 
   private static final Map<String, JsonNode> SHAPES =
-      Map.of(
-          "budget", Schemas.schema("result.json").at("/$defs/budgetLine"),
-          "remarks", Schemas.schema("terms.json").at("/$defs/reason"),
-          "reasons", Schemas.schema("terms.json").at("/$defs/reason"),
-          "points", Schemas.schema("calibration.json").at("/$defs/point"),
-          "members", Schemas.schema("settling.json").at("/$defs/member"),
-          "calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed"),
-          "concentration", Schemas.schema("result.json").at("/$defs/amount"),
-          "reported", Schemas.schema("result.json").at("/$defs/reported"),
-          "verification", Schemas.schema("result.json").at("/$defs/verification"));
+      Map.ofEntries(
+          Map.entry("budget", Schemas.schema("result.json").at("/$defs/budgetLine")),
+          Map.entry("remarks", Schemas.schema("terms.json").at("/$defs/reason")),
+          Map.entry("reasons", Schemas.schema("terms.json").at("/$defs/reason")),
+          Map.entry("points", Schemas.schema("calibration.json").at("/$defs/point")),
+          Map.entry("members", Schemas.schema("settling.json").at("/$defs/member")),
+          Map.entry("calibration", Schemas.schema("result.json").at("/$defs/calibrationUsed")),
+          Map.entry("concentration", Schemas.schema("result.json").at("/$defs/amount")),
+          Map.entry("reported", Schemas.schema("result.json").at("/$defs/reported")),
+          Map.entry("verification", Schemas.schema("result.json").at("/$defs/verification")),
+          Map.entry("cups", Schemas.schema("batch.json").at("/$defs/cup")),
+          Map.entry("cup", Schemas.schema("instruction.json").at("/$defs/cup")));
 
   private Mutants() {}
 

@@ -28,6 +28,8 @@ final class Scenes {
     all.addAll(rests());
     all.addAll(forecasts());
     all.addAll(StationScene.said());
+    all.addAll(BatchScene.byWords());
+    all.addAll(BatchScene.bySeenMoves());
     return all;
   }
 

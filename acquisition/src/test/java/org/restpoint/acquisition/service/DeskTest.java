@@ -57,7 +57,7 @@ class DeskTest {
     assertRefused(
         answers.get(1),
         "instruction-unreadable",
-        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel); found"
+        "do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel, batch, next, in-place, done); found"
             + " mesure",
         "Mend it and send it again.");
     assertRefused(
@@ -79,6 +79,21 @@ class DeskTest {
         "instruction-repeated",
         "an instruction with the id 7 was carried out before",
         "Give each instruction an id of its own.");
+  }
+
+  @Test
+  void theLastWordOfABatchIsAnsweredAgainAndDoneOnce() {
+    List<JsonNode> answers =
+        answersTo(
+            "{\"id\":\"b\",\"do\":\"batch\",\"cups\":[{\"cup\":\"1\",\"rinse\":true},"
+                + "{\"cup\":\"2\",\"rinse\":true}]}",
+            "{\"id\":\"n\",\"do\":\"next\"}",
+            "{\"id\":\"n\",\"do\":\"next\"}",
+            "{\"id\":\"b\",\"do\":\"next\"}");
+    assertThat(answers)
+        .extracting(answer -> answer.get("verdict").asText() + answer.at("/cup/cup").asText())
+        .containsExactly("accepted", "done", "accepted", "done1", "accepted", "done1", "refused");
+    assertThat(answers.get(6).at("/reasons/0/code").asText()).isEqualTo("instruction-repeated");
   }
 
   @Test
