@@ -91,7 +91,7 @@ final class StationScene {
     return said.stream().map(EventJson::write).map(Schemas::parse).toList();
   }
 
-  private static Station station() {
+  static Station station() {
     LinkSettings link =
         new LinkSettings.Simulated(
             new Simulation.Thermometer(

@@ -149,6 +149,11 @@ final class RigBench implements Output {
     return last(Notice.class);
   }
 
+  /** Something makes the last result doubtful, as a check that fails does. */
+  void flagLastResult(String flag) {
+    kept.keep(last(Result.class).withFlag(flag));
+  }
+
   <T> T last(Class<T> kind) {
     return events.stream()
         .filter(kind::isInstance)
