@@ -85,7 +85,7 @@ class InstructionReaderTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, cancel",
+        "{}                                  | do is missing: expected an instruction: soak, calibrate, measure, verify, rinsed, replaced, cancel, batch, next, in-place, done",
         "{\"do\":\"dance\"}                  | do: expected an instruction (soak, calibrate, measure, verify, rinsed, replaced, cancel, batch, next, in-place, done); found dance",
         "{\"do\":7}                          | do: expected text in quotes, 1 to 200 characters; found 7",
         "{\"do\":\" \"}                      | do: expected text in quotes, 1 to 200 characters; found \" \"",

@@ -18,6 +18,7 @@ class EachKeyTest {
         "/mistakes.csv",
         "/mistakes-lab.csv",
         "/mistakes-modbus.csv",
+        "/mistakes-moves.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",

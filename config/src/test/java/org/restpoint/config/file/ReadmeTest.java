@@ -90,7 +90,8 @@ class ReadmeTest {
             CompensationReader.COEFFICIENT_KEYS,
             ActivityReader.KEYS,
             InterferentsReader.KNOWN_KEYS,
-            InterferentsReader.AT_MOST_KEYS);
+            InterferentsReader.AT_MOST_KEYS,
+            MovesReader.KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));

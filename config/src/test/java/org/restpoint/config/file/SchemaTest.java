@@ -63,6 +63,7 @@ class SchemaTest {
         "serial.yaml",
         "modbus.yaml",
         "sdi12.yaml",
+        "sampler.yaml",
         "smallest.yaml"
       })
   void anExampleIsSoundForBoth(String example) {
@@ -77,6 +78,7 @@ class SchemaTest {
         "/mistakes.csv",
         "/mistakes-lab.csv",
         "/mistakes-modbus.csv",
+        "/mistakes-moves.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
@@ -132,6 +134,7 @@ class SchemaTest {
           /$defs/broker/oneOf/2/properties                                 | remote
           /$defs/broker/oneOf/1/properties/embedded/properties             | embedded
           /$defs/routine/oneOf/2/properties/at-rest/properties             | at-rest
+          /$defs/moves/oneOf/1/properties/by-itself/properties             | by-itself
           """)
   void theSchemaHasTheReadersKeys(String pointer, String reader) {
     List<String> inSchema = new ArrayList<>();
@@ -173,6 +176,7 @@ class SchemaTest {
       case "remote" -> BrokerReader.REMOTE_KEYS;
       case "embedded" -> BrokerReader.EMBEDDED_KEYS;
       case "at-rest" -> RoutineReader.AT_REST_KEYS;
+      case "by-itself" -> MovesReader.KEYS;
       default -> throw new IllegalArgumentException(reader);
     };
   }
