@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -23,8 +24,11 @@ final class Workday {
 
   static final String PROBE = "no3-a";
   static final String STATION = "workday-bench";
-  static final Instant START = Instant.parse("2026-05-28T08:00:00Z");
+  static final Instant START = Instant.parse("2026-05-28T13:00:00Z");
   static final int INTERVAL_SECONDS = 2;
+
+  private static final LocalDate DATE = LocalDate.parse("2026-05-28");
+  private static final ZoneOffset PLACE = ZoneOffset.ofHours(-5);
 
   private final Path folder;
   private final MadeElectrode electrode = new MadeElectrode();
@@ -45,7 +49,7 @@ final class Workday {
   }
 
   private void step(Map<String, String> row) {
-    Instant time = LocalTime.parse(row.get("time")).atDate(date()).toInstant(ZoneOffset.UTC);
+    Instant time = LocalTime.parse(row.get("time")).atDate(DATE).toInstant(PLACE);
     readUntil(time);
     String holds = row.get("mg/L");
     electrode.put(row.get("vessel"), holds.isEmpty() ? Double.NaN : Double.parseDouble(holds));
@@ -62,10 +66,6 @@ final class Workday {
       case "(list)" -> list(time);
       default -> moments.add(new Moment.Told(time, fields(told)));
     }
-  }
-
-  private static java.time.LocalDate date() {
-    return START.atOffset(ZoneOffset.UTC).toLocalDate();
   }
 
   private void readUntil(Instant end) {

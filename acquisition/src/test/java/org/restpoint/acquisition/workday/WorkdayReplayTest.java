@@ -35,7 +35,7 @@ class WorkdayReplayTest {
     System.out.println("REPLAY " + (System.nanoTime() - t) / 1e9 + " s " + rows.size());
     complaints.forEach(System.out::println);
     for (Event e : events) {
-      if (e instanceof Result r) System.out.println("R " + r.time() + " " + r.revision() + " " + r.sampleNumber().orElse("-") + " " + r.outcome() + " " + r.reported().map(x -> x.relation() + x.value() + " ±" + x.uncertainty() + x.unit() + x.kind()).orElse("") + r.flags() + r.verification().map(v -> v.role() + v.verdict()).orElse("") + r.guidance().map(g -> g.toString()).orElse(""));
+      if (e instanceof Result r) System.out.println("R " + r.time() + " " + r.revision() + " " + r.sample().map(s->s.path("number").asText()).orElse("-") + " " + r.outcome() + " " + r.reported().map(x -> x.relation() + x.value() + " ±" + x.uncertainty() + x.unit() + x.kind()).orElse("") + r.flags() + r.verification().map(v -> v.role() + v.verdict()).orElse("") + r.guidance().map(g -> g.toString()).orElse(""));
       if (e instanceof Calibration c) System.out.println("C " + c.time() + c.verdict() + c.flags() + c.reasons() + c.causes()+ c.slopePercent());
       if (e instanceof Notice n) System.out.println("N " + n.time() + n.code() + n.text());
     }
