@@ -48,8 +48,13 @@ final class Workday {
     return day.moments;
   }
 
+  /** A time of the day by the clock on the wall. */
+  static Instant time(String wall) {
+    return LocalTime.parse(wall).atDate(DATE).toInstant(PLACE);
+  }
+
   private void step(Map<String, String> row) {
-    Instant time = LocalTime.parse(row.get("time")).atDate(DATE).toInstant(PLACE);
+    Instant time = time(row.get("time"));
     readUntil(time);
     String holds = row.get("mg/L");
     electrode.put(row.get("vessel"), holds.isEmpty() ? Double.NaN : Double.parseDouble(holds));
