@@ -136,8 +136,9 @@ public final class Engine implements AutoCloseable {
       commit();
       while (!closing || !inputs.isEmpty()) {
         takeWaiting();
+        // Looked at before the inputs are: what comes in after this look is not of an earlier time.
+        Instant passed = now().minus(behind);
         if (inputs.isEmpty()) {
-          Instant passed = now().minus(behind);
           times.passed(passed);
           routine.elapse(passed);
         }
