@@ -3,6 +3,7 @@ package org.restpoint.acquisition.probe;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.check.Checkbook;
@@ -88,8 +89,19 @@ final class Reckoning {
   /** What comes of an attempt that has ended. */
   Event ended(Instant time, Attempt attempt) {
     Event event = eventOf(time, attempt);
-    know(before -> before.afterSolution(content(event, attempt)));
+    know(
+        before ->
+            before.afterSolution(
+                attempt.isConfidential() ? OptionalDouble.empty() : content(event, attempt)));
     return event;
+  }
+
+  /** Some results are not kept any more. */
+  void forget(Collection<String> results) {
+    checks.forget(results);
+    know(
+        before ->
+            new Circumstances(before.soaked(), before.rinsedSince(), OptionalDouble.empty()));
   }
 
   /** What the solution held that the electrode was in, mol/L, where that is known. */

@@ -44,6 +44,8 @@ class InstructionTest {
         "{'do':'replaced','part':'electrode'}",
         "{'do':'accept-standard'}",
         "{'do':'accept-standard','because':'a new bottle'}",
+        "{'do':'forget','sample':'S-1'}",
+        "{'do':'forget'}",
         "{'id':'a','do':'cancel'}"
       })
   void whatTheReaderTakesIsValid(String text) {
@@ -110,6 +112,8 @@ class InstructionTest {
         "{'do':'replaced','part':'cap'}",
         "{'do':'accept-standard','because':''}",
         "{'do':'accept-standard','standard':'mid'}",
+        "{'do':'forget','sample':{'number':'S-1'}}",
+        "{'do':'forget','number':'S-1'}",
         "{'do':'cancel','because':'so'}",
         "{'do':'cancel','sample':'S-1'}",
         "{'do':'cancel','id':7}",
