@@ -145,8 +145,7 @@ public record Batch(
   public Batch ended(Answer answer) {
     Batch after = noted(before -> Outcomes.of(before, answer));
     boolean standardRefused =
-        isStandard()
-            && after.outcome().orElseThrow().outcome() == BatchSummary.Outcome.REFUSED;
+        isStandard() && after.outcome().orElseThrow().outcome() == BatchSummary.Outcome.REFUSED;
     return after.in(standardRefused ? Stage.STANDARD_REFUSED : Stage.BETWEEN);
   }
 

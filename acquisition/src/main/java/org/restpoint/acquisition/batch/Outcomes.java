@@ -43,10 +43,7 @@ final class Outcomes {
         before.tries() + 1,
         result.map(Result::id).or(() -> calibration.map(Calibration::id)),
         result.flatMap(Result::reported),
-        result
-            .map(Result::flags)
-            .or(() -> calibration.map(Calibration::flags))
-            .orElseGet(List::of),
+        result.map(Result::flags).or(() -> calibration.map(Calibration::flags)).orElseGet(List::of),
         result
             .map(Result::reasons)
             .or(() -> calibration.map(Calibration::reasons))

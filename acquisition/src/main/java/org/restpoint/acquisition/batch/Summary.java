@@ -36,9 +36,6 @@ public record Summary(String station, String probe, Function<String, Optional<Re
 
   /** A cup with the flags that its result bears by now: later readings may have changed them. */
   private BatchSummary.Cup latest(BatchSummary.Cup cup) {
-    return cup.result()
-        .flatMap(results)
-        .map(result -> cup.flagged(result.flags()))
-        .orElse(cup);
+    return cup.result().flatMap(results).map(result -> cup.flagged(result.flags())).orElse(cup);
   }
 }

@@ -145,8 +145,7 @@ final class RecordsCommand implements Callable<Integer> {
     return form;
   }
 
-  private void write(
-      JournalReader journal, String name, SpanQuery span, As form, Writer out) {
+  private void write(JournalReader journal, String name, SpanQuery span, As form, Writer out) {
     RecordWriter writer = new RecordWriter(journal, name, out);
     boolean csv = form == As.csv;
     switch (of) {

@@ -60,7 +60,8 @@ final class SlipCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "FILE",
-      description = "results or answers as lines of JSON instead of the journal; - for standard input")
+      description =
+          "results or answers as lines of JSON instead of the journal; - for standard input")
   private @Nullable String from;
 
   @Option(names = "--as", description = "${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE})")
@@ -146,7 +147,7 @@ final class SlipCommand implements Callable<Integer> {
             new CommandException(
                 ExitStatus.NOT_STARTED,
                 "%s holds no result%s; expected lines of JSON, as tell --wait, replay or records --as"
-                    .formatted(name, id == null ? "" : " " + id)
+                        .formatted(name, id == null ? "" : " " + id)
                     + " jsonl print them"));
   }
 

@@ -23,8 +23,8 @@ final class TellFields {
 
   /**
    * Puts the pairs into an instruction. Those of {@code sample} are the fields of the record;
-   * everywhere else minutes and days are numbers, private and skip are true or false, a sample in braces is a record, and all else
-   * is text.
+   * everywhere else minutes and days are numbers, private and skip are true or false, a sample in
+   * braces is a record, and all else is text.
    */
   static ObjectNode put(ObjectNode instruction, Map<String, String> pairs) {
     if (instruction.path("do").asText().equals("sample")) {

@@ -84,9 +84,6 @@ public record Result(
     String caution)
     implements Event {
 
-  private static final int PASS = 1;
-  private static final int SUSPECT = 3;
-
   /** Stands in every result, wherever it reaches people. */
   public static final String CAUTION =
       "A screening result, not a certified laboratory analysis. Local rules, extension advice and"
@@ -94,12 +91,12 @@ public record Result(
 
   /** The next revision of it. */
   public Result again(Instant when, String because) {
-    return with(revision + 1, quality, flags, Optional.of(new Revised(when, because)), sample, guidance);
+    return change().again(new Revised(when, because)).done();
   }
 
   /** The same with what it means, in place of what was said of that before. */
   public Result meaning(Optional<List<Guidance>> tables) {
-    return with(revision, quality, flags, revised, sample, tables);
+    return change().guidance(tables).done();
   }
 
   /** The same with a flag, and suspect where it passed; the same where it has the flag. */
@@ -109,14 +106,22 @@ public record Result(
     }
     List<String> more = new ArrayList<>(flags);
     more.add(flag);
-    return with(revision, quality == PASS ? SUSPECT : quality, more, revised, sample, guidance);
+    return change().flags(more).done();
   }
 
   /** The same without a flag; a suspect one passes with its last flag gone. */
   public Result withoutFlag(String flag) {
-    List<String> fewer = flags.stream().filter(other -> !other.equals(flag)).toList();
-    int left = quality == SUSPECT && fewer.isEmpty() ? PASS : quality;
-    return with(revision, left, fewer, revised, sample, guidance);
+    return change().flags(flags.stream().filter(other -> !other.equals(flag)).toList()).done();
+  }
+
+  /** The same with another record of its sample. */
+  public Result withSample(ObjectNode record) {
+    return change().sample(record).done();
+  }
+
+  /** The same, to be changed. */
+  public ResultChange change() {
+    return new ResultChange(this);
   }
 
   /** Whether it is of the sample with this number. */
@@ -125,53 +130,6 @@ public record Result(
         .map(record -> record.path("number").asText(""))
         .filter(sampleNumber::equals)
         .isPresent();
-  }
-
-  /** The same with another record of its sample. */
-  public Result withSample(ObjectNode record) {
-    return with(revision, quality, flags, revised, Optional.of(record), guidance);
-  }
-
-  private Result with(
-      int nextRevision,
-      int flag,
-      List<String> codes,
-      Optional<Revised> reworked,
-      Optional<ObjectNode> record,
-      Optional<List<Guidance>> tables) {
-    return new Result(
-        id,
-        nextRevision,
-        station,
-        probe,
-        time,
-        outcome,
-        millivolts,
-        millivoltsUncertainty,
-        celsius,
-        readings,
-        elapsedSeconds,
-        rule,
-        forecast,
-        responseReadings,
-        latestMillivolts,
-        spreadMillivolts,
-        driftMillivoltsPerMinute,
-        driftStandardErrorMillivoltsPerMinute,
-        calibration,
-        concentration,
-        reported,
-        budget,
-        interference,
-        verification,
-        preparation,
-        record,
-        flag,
-        List.copyOf(codes),
-        reasons,
-        tables,
-        reworked,
-        caution);
   }
 
   /** How a reading ended. */
@@ -197,6 +155,7 @@ public record Result(
    * @param referenceCelsius the temperature the slope belongs to
    * @param residualMillivolts residual standard deviation, from three standards on
    * @param ageSeconds from the last standard to this result
+   * @param until the calibration that ends the bracket, where the offset is one between two
    */
   public record CalibrationUsed(
       String id,
@@ -205,7 +164,8 @@ public record Result(
       double offsetMillivolts,
       double referenceCelsius,
       OptionalDouble residualMillivolts,
-      double ageSeconds) {}
+      double ageSeconds,
+      Optional<String> until) {}
 
   /**
    * A concentration with its uncertainty.

@@ -35,8 +35,7 @@ final class CupReader {
   /** Reads a whole list. */
   static List<Cup> list(JsonNode cups) {
     if (!cups.isArray() || cups.isEmpty() || cups.size() > MOST_CUPS) {
-      String found =
-          cups.isArray() ? cups.size() + " of them" : Fields.shown(cups.toString());
+      String found = cups.isArray() ? cups.size() + " of them" : Fields.shown(cups.toString());
       throw new InstructionException("cups: expected %s; found %s".formatted(A_LIST, found));
     }
     List<Cup> read = new ArrayList<>();
@@ -49,7 +48,7 @@ final class CupReader {
         Cup cup = cup(line);
         Integer first = places.putIfAbsent(cup.name(), place);
         if (first != null) {
-          throw new InstructionException("its name once; found it again, first at " + first);
+          throw new InstructionException("expected a name of its own; found it again, first at " + first);
         }
         read.add(cup);
       } catch (InstructionException e) {
@@ -84,8 +83,7 @@ final class CupReader {
     Optional<Task> reading =
         kind.equals("rinse")
             ? Optional.empty()
-            : Optional.of(
-                InstructionReader.read(instruction(kind, object)).instruction().task());
+            : Optional.of(InstructionReader.read(instruction(kind, object)).instruction().task());
     return new Cup(name, holds(kind, object), reading, object.deepCopy());
   }
 
@@ -98,8 +96,7 @@ final class CupReader {
     if (!unknown.isEmpty()) {
       throw new InstructionException(
           "a cup takes cup, %s, recipe; found %s"
-              .formatted(
-                  String.join(", ", KINDS), Fields.shown(String.join(", ", unknown))));
+              .formatted(String.join(", ", KINDS), Fields.shown(String.join(", ", unknown))));
     }
   }
 

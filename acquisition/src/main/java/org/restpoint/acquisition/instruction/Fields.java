@@ -123,8 +123,7 @@ final class Fields {
     Optional<JsonNode> value = find(field);
     if (value.isPresent() && !value.get().isBoolean()) {
       throw new InstructionException(
-          "%s: expected true or false; found %s"
-              .formatted(field, shown(value.get().toString())));
+          "%s: expected true or false; found %s".formatted(field, shown(value.get().toString())));
     }
     return value.map(JsonNode::booleanValue);
   }

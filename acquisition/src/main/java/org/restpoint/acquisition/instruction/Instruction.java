@@ -41,8 +41,8 @@ public record Instruction(Optional<String> id, Task task) {
    * @param recipe how it was prepared, where it was named
    * @param confidential whether nobody but the caller hears of it, and nothing of it is kept
    */
-  public record Measure(
-      Optional<ObjectNode> sample, Optional<String> recipe, boolean confidential) implements Task {
+  public record Measure(Optional<ObjectNode> sample, Optional<String> recipe, boolean confidential)
+      implements Task {
     @Override
     public String word() {
       return "measure";

@@ -34,6 +34,9 @@ public final class Meaning {
   /** What a result is of while nobody said how the sample was prepared. */
   private static final String AS_MEASURED = "solution as measured";
 
+  /** What a result is of where a recipe of water reckoned it back. */
+  private static final String WATER_SAMPLE = "water sample";
+
   /** These only say that the number is a limit, which a judgement takes into account. */
   private static final List<String> LIMITS = List.of("below-range", "above-range");
 
@@ -101,6 +104,8 @@ public final class Meaning {
     String of = reported.kind();
     if (of.equals(AS_MEASURED)) {
       of = kind.endsWith(Measurand.WATER) ? Measurand.WATER : "the " + AS_MEASURED;
+    } else if (of.equals(WATER_SAMPLE)) {
+      of = Measurand.WATER;
     }
     return new Found(
         new Measurand(

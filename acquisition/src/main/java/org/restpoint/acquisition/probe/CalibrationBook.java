@@ -25,8 +25,8 @@ import org.restpoint.stability.suspicion.HowItRested;
  *
  * <p>A round begins with the first standard after a sample; a standard read twice in a round counts
  * with its last reading, and one older than a calibration is valid for counts no more. After each
- * standard the round is judged: one standard sets the offset, two or more the slope as well; and the
- * standard itself, beside what was expected of it (see {@link StandardsWatch}). A standard that
+ * standard the round is judged: one standard sets the offset, two or more the slope as well; and
+ * the standard itself, beside what was expected of it (see {@link StandardsWatch}). A standard that
  * reads off is no part of the round; where the slope is refused, nobody knows which of them is bad,
  * and the round stays. A refusal leaves the calibration in force where it is, but no sample is read
  * until a fresh standard passes or the operator accepts the refused one as it is.
@@ -57,7 +57,8 @@ final class CalibrationBook {
     this.standardAgain = memory.standardAgain().filter(settings.standards()::containsKey);
     this.watch =
         new StandardsWatch(
-            settings, memory.standards().orElseGet(StandardsPast::blank).only(this::isStillDefined));
+            settings,
+            memory.standards().orElseGet(StandardsPast::blank).only(this::isStillDefined));
     this.doubt = new StandardDoubt(settings, watch);
     this.otherAnalyte =
         memory.analyte().filter(analyte -> !analyte.equals(settings.analyte().name()));
@@ -201,10 +202,7 @@ final class CalibrationBook {
         CalibrationOutcome.refused(round, refused),
         false,
         doubt.causes(
-            standard,
-            rested,
-            reasons.get(0).code(),
-            LocalDate.ofInstant(time, ZoneOffset.UTC)));
+            standard, rested, reasons.get(0).code(), LocalDate.ofInstant(time, ZoneOffset.UTC)));
   }
 
   /**
@@ -222,14 +220,11 @@ final class CalibrationBook {
         new Reason(
             OVERRIDDEN,
             "%s; the operator has accepted it%s"
-                .formatted(
-                    refused.get(0).text(), because.map(text -> ": " + text).orElse("")),
+                .formatted(refused.get(0).text(), because.map(text -> ": " + text).orElse("")),
             "Results that rest on it are flagged until a standard passes: read a fresh one.");
-    CalibrationOutcome outcome =
-        settings.calibrator().judge(points, lastSlope()).overridden(told);
+    CalibrationOutcome outcome = settings.calibrator().judge(points, lastSlope()).overridden(told);
     watch.accepted(id, inForce);
-    inForce =
-        Optional.of(putInForce(id, points.get(points.size() - 1).time(), outcome));
+    inForce = Optional.of(putInForce(id, points.get(points.size() - 1).time(), outcome));
     round.clear();
     round.addAll(points);
     refused = List.of();

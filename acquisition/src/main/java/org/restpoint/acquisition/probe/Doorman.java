@@ -25,7 +25,7 @@ final class Doorman {
   Doorman(ProbeSettings settings, CalibrationBook calibrations, Archive archive) {
     this.settings = settings;
     this.calibrations = calibrations;
-    this.preparations = new Preparations(settings);
+    this.preparations = new Preparations(settings, archive);
     this.checks = new CheckDoor(settings, calibrations, archive);
   }
 

@@ -2,10 +2,15 @@ package org.restpoint.acquisition.probe;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.OptionalDouble;
+import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
+import org.restpoint.acquisition.event.SampleRecord;
+import org.restpoint.acquisition.sample.Merged;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.preparation.Prepared;
 import org.restpoint.acquisition.preparation.Recipe;
@@ -25,13 +30,16 @@ final class Preparations {
   /** The field of a sample's record with its moisture, % of the oven-dry mass. */
   private static final String MOISTURE = "moisturePercent";
 
-  /** Peat holds several times its own dry mass; the station file allows as much. */
-  private static final double MOST_MOISTURE_PERCENT = 1000;
+  /** What a preparation makes one careful about. */
+  private static final Set<String> FLAGS =
+      Set.of("recipe-unknown", "moisture-unknown", "adjustor-missing", "adjustor-mismatch");
 
+  private final Archive archive;
   private final Recipes recipes;
   private final Scale scale;
 
-  Preparations(ProbeSettings settings) {
+  Preparations(ProbeSettings settings, Archive archive) {
+    this.archive = archive;
     this.recipes = settings.recipes();
     this.scale = settings.scale();
   }
@@ -49,31 +57,36 @@ final class Preparations {
     if (measure.recipe().isPresent() && scale instanceof Scale.OfPh) {
       return Optional.of(ofPh());
     }
-    return name(measure.recipe(), measure.sample())
-        .flatMap(name -> trouble(name, measure.sample()));
+    return name(measure.recipe(), known(measure.sample())).flatMap(this::trouble);
   }
 
-  /** What the recipe makes of an amount; a record may have changed since the reading began. */
-  Outcome of(Attempt attempt, Amount amount) {
-    if (!(attempt.purpose() instanceof Purpose.OfSample of)) {
-      return new Outcome(Optional.empty(), List.of());
-    }
-    Optional<String> asked =
-        attempt
-            .instruction()
-            .filter(given -> given.task() instanceof Instruction.Measure)
-            .flatMap(given -> ((Instruction.Measure) given.task()).recipe());
-    Optional<String> name = name(asked, of.sample());
+  /** What is kept of a sample, with what is told of it now. */
+  Optional<ObjectNode> known(Optional<ObjectNode> told) {
+    return told.map(
+        fields ->
+            Merged.of(
+                    archive.record(fields.path("number").asText("")).map(SampleRecord::sample),
+                    fields)
+                .sample());
+  }
+
+  /**
+   * What the recipe makes of an amount.
+   *
+   * @param asked the recipe that was asked for, where one was
+   * @param record the sample's record, where there is one
+   */
+  Outcome of(Optional<String> asked, Optional<ObjectNode> record, Amount amount) {
+    Optional<String> name = name(asked, record);
     if (name.isEmpty()) {
       return new Outcome(Optional.empty(), List.of());
     }
-    Optional<Reason> trouble = trouble(name.get(), of.sample());
-    if (trouble.isPresent()) {
-      return new Outcome(Optional.empty(), List.of(trouble.get().code()));
+    Optional<Recipe> recipe = recipes.find(name.get());
+    if (recipe.isEmpty()) {
+      return new Outcome(Optional.empty(), List.of(recipes.unknown(name.get()).code()));
     }
-    Recipe recipe = recipes.find(name.get()).orElseThrow();
     Prepared prepared =
-        Prepared.of(recipe, amount, milligramsPerLitre(), moisturePercent(of.sample()));
+        Prepared.of(recipe.get(), amount, milligramsPerLitre(), moisturePercent(record));
     return new Outcome(Optional.of(prepared), prepared.flags());
   }
 
@@ -91,31 +104,16 @@ final class Preparations {
         "Measure without the recipe; how the sample was prepared may stand in its notes.");
   }
 
-  private Optional<Reason> trouble(String name, Optional<ObjectNode> sample) {
-    if (recipes.find(name).isEmpty()) {
-      return Optional.of(recipes.unknown(name));
-    }
-    return field(sample, MOISTURE)
-        .filter(given -> !isMoisture(given))
-        .map(
-            given ->
-                new Reason(
-                    "moisture-impossible",
-                    "moisturePercent in the sample's record is a number from 0 to 1000 (% of the"
-                        + " oven-dry mass), not "
-                        + (given.isNumber() ? given.asText() : "something else"),
-                    "Correct it in the sample's record, or leave it out."));
+  private Optional<Reason> trouble(String name) {
+    return recipes.find(name).isPresent()
+        ? Optional.empty()
+        : Optional.of(recipes.unknown(name));
   }
 
   private static OptionalDouble moisturePercent(Optional<ObjectNode> sample) {
     return field(sample, MOISTURE)
         .map(given -> OptionalDouble.of(given.doubleValue()))
         .orElseGet(OptionalDouble::empty);
-  }
-
-  private static boolean isMoisture(JsonNode given) {
-    double percent = given.doubleValue();
-    return given.isNumber() && percent >= 0 && percent <= MOST_MOISTURE_PERCENT;
   }
 
   private static Optional<JsonNode> field(Optional<ObjectNode> sample, String name) {
@@ -130,6 +128,28 @@ final class Preparations {
     return value.isMissingNode()
         || value.isNull()
         || (value.isTextual() && value.textValue().isBlank());
+  }
+
+  /**
+   * A result reckoned back anew.
+   *
+   * @param asked the recipe that was asked for, where one was
+   * @param record the sample's record, where there is one
+   * @param amount what stands in the vessel
+   */
+  Result anew(
+      Result result, Optional<String> asked, Optional<ObjectNode> record, Amount amount) {
+    Outcome outcome = of(asked, record, amount);
+    List<String> flags = new ArrayList<>(result.flags());
+    flags.removeIf(FLAGS::contains);
+    flags.addAll(outcome.flags());
+    return result
+        .change()
+        .flags(flags)
+        .reported(
+            outcome.prepared().map(Prepared::reported).orElseGet(() -> ResultMaker.reported(amount)),
+            outcome.prepared().map(Prepared::preparation))
+        .done();
   }
 
   /** How many mg/L one of the results' unit is, on their basis. */

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.restpoint.acquisition.check.Checkbook;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import org.restpoint.acquisition.check.Checkbook;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
@@ -46,7 +46,7 @@ final class Reckoning {
     this.calibrations = calibrations;
     this.matrix = settings.matrix();
     this.scale = settings.scale();
-    this.results = new ResultMaker(settings);
+    this.results = new ResultMaker(settings, archive);
     this.doorman = doorman;
     this.archive = archive;
     this.analyte = settings.analyte().name();
@@ -89,10 +89,9 @@ final class Reckoning {
   /** What comes of an attempt that has ended. */
   Event ended(Instant time, Attempt attempt) {
     Event event = eventOf(time, attempt);
-    know(
-        before ->
-            before.afterSolution(
-                attempt.isConfidential() ? OptionalDouble.empty() : content(event, attempt)));
+    OptionalDouble content =
+        attempt.isConfidential() ? OptionalDouble.empty() : content(event, attempt);
+    know(before -> before.afterSolution(content));
     return event;
   }
 

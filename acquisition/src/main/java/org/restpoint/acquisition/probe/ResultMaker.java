@@ -13,6 +13,7 @@ import org.restpoint.acquisition.event.Result.CalibrationUsed;
 import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.acquisition.event.Result.Outcome;
 import org.restpoint.acquisition.event.Result.Reported;
+import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.stability.calibration.ReadBack;
 import org.restpoint.stability.calibration.Reason;
@@ -49,9 +50,9 @@ final class ResultMaker {
   private final Preparations preparations;
   private final Checks checks;
 
-  ResultMaker(ProbeSettings settings) {
+  ResultMaker(ProbeSettings settings, Archive archive) {
     this.settings = settings;
-    this.preparations = new Preparations(settings);
+    this.preparations = new Preparations(settings, archive);
     this.checks = new Checks(settings);
   }
 
@@ -114,14 +115,14 @@ final class ResultMaker {
     }
     checked.map(CheckFinding::flags).ifPresent(all::addAll);
     all.addAll(settings.matrix().flags(settings.scale(), sample, interference, amount));
-    Preparations.Outcome preparation = preparations.of(attempt, amount);
+    Preparations.Outcome preparation = preparation(attempt, amount);
     all.addAll(preparation.flags());
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
         .amount(
             amount,
-            rest.forecast() ? foretold(told.get().budget()) : told.get().budget(),
+            lines(told.get().budget(), rest.forecast()),
             interference)
         .verification(checked.map(CheckFinding::verification))
         .prepared(preparation.prepared())
@@ -129,9 +130,21 @@ final class ResultMaker {
         .build();
   }
 
-  /** The same lines, of which the potential's says that it is a forecast. */
-  private static List<BudgetLine> foretold(List<BudgetLine> lines) {
-    return lines.stream()
+  private Preparations.Outcome preparation(Attempt attempt, Amount amount) {
+    if (!(attempt.purpose() instanceof Purpose.OfSample of)) {
+      return new Preparations.Outcome(Optional.empty(), List.of());
+    }
+    Optional<String> asked =
+        attempt
+            .instruction()
+            .filter(given -> given.task() instanceof Instruction.Measure)
+            .flatMap(given -> ((Instruction.Measure) given.task()).recipe());
+    return preparations.of(asked, preparations.known(of.sample()), amount);
+  }
+
+  /** The same lines, of which the potential's says so where it is a forecast. */
+  static List<BudgetLine> lines(List<BudgetLine> lines, boolean forecast) {
+    return !forecast ? lines : lines.stream()
         .map(
             line ->
                 line.source().equals(POTENTIAL)
@@ -238,7 +251,7 @@ final class ResultMaker {
     return flags;
   }
 
-  private CalibrationUsed used(InForce calibration, Instant time) {
+  CalibrationUsed used(InForce calibration, Instant time) {
     return new CalibrationUsed(
         calibration.id(),
         calibration.curve().slopeMillivoltsPerDecade(),
@@ -246,7 +259,8 @@ final class ResultMaker {
         calibration.curve().offsetMillivolts(),
         calibration.curve().referenceCelsius(),
         calibration.residualMillivolts(),
-        Math.max(0, Duration.between(calibration.since(), time).toMillis() / 1e3));
+        Math.max(0, Duration.between(calibration.since(), time).toMillis() / 1e3),
+        Optional.empty());
   }
 
   private ResultDraft draft(String id, Instant time, Attempt attempt) {

@@ -51,9 +51,7 @@ record StandardDoubt(ProbeSettings settings, StandardsWatch watch) {
     if (!look.withIt().isEmpty()) {
       return outcome.remarkedOn(movedTogether(look));
     }
-    return watch.isFarAnew(look)
-        ? outcome.remarkedOn(movedSince(look))
-        : outcome;
+    return watch.isFarAnew(look) ? outcome.remarkedOn(movedSince(look)) : outcome;
   }
 
   private CalibrationOutcome off(Look look, CalibrationOutcome outcome) {
@@ -70,8 +68,7 @@ record StandardDoubt(ProbeSettings settings, StandardsWatch watch) {
                 .map(Calibration.Cause::remedy)
                 .findFirst()
                 .orElse("Read it again with a fresh portion."));
-    boolean explains =
-        outcome.reasons().stream().map(Reason::code).allMatch(OF_SLOPE::contains);
+    boolean explains = outcome.reasons().stream().map(Reason::code).allMatch(OF_SLOPE::contains);
     return explains ? outcome.explainedBy(reason) : outcome.refusedAlsoFor(reason);
   }
 
@@ -133,7 +130,8 @@ record StandardDoubt(ProbeSettings settings, StandardsWatch watch) {
   }
 
   /** The same of one that gave no potential. */
-  List<Calibration.Cause> causes(Standard standard, HowItRested rested, String code, LocalDate day) {
+  List<Calibration.Cause> causes(
+      Standard standard, HowItRested rested, String code, LocalDate day) {
     StandardHistory history = watch.past().history(standard.name());
     return told(
         Optional.of(code),
@@ -180,7 +178,9 @@ record StandardDoubt(ProbeSettings settings, StandardsWatch watch) {
         slopes(),
         look.line().map(line -> warmth(point, line)),
         Stream.ofNullable(settings.standards().get(point.standard()))
-            .map(standard -> daysToExpiry(standard, LocalDate.ofInstant(point.time(), ZoneOffset.UTC)))
+            .map(
+                standard ->
+                    daysToExpiry(standard, LocalDate.ofInstant(point.time(), ZoneOffset.UTC)))
             .findFirst()
             .orElseGet(OptionalLong::empty));
   }

@@ -28,10 +28,10 @@ import org.restpoint.stability.suspicion.StandardHistory;
  *
  * <p>A standard passes that reads within the limit of what the calibration expects. One that does
  * not is off, unless another standard read off just before and has moved alike: then it is the
- * electrode that moved, and both draw a new line. A round is held against the line that was in force
- * when it began, moved as its first standards have. Nothing but the very same standard is held
- * against a calibration on an ideal slope, which nobody measured, and nothing against one that is
- * older than it is valid for: a round that begins so begins anew, and only its slope is judged.
+ * electrode that moved, and both draw a new line. A round is held against the line that was in
+ * force when it began, moved as its first standards have. Nothing but the very same standard is
+ * held against a calibration on an ideal slope, which nobody measured, and nothing against one that
+ * is older than it is valid for: a round that begins so begins anew, and only its slope is judged.
  */
 final class StandardsWatch {
 
@@ -98,7 +98,10 @@ final class StandardsWatch {
 
   /** Looks at a standard that came to rest, before it joins the round. */
   Look look(
-      StandardPoint point, HowItRested rested, Optional<InForce> inForce, List<StandardPoint> round) {
+      StandardPoint point,
+      HowItRested rested,
+      Optional<InForce> inForce,
+      List<StandardPoint> round) {
     boolean begins = round.isEmpty();
     List<StandardPoint> others =
         round.stream().filter(other -> !other.standard().equals(point.standard())).toList();
@@ -120,8 +123,7 @@ final class StandardsWatch {
                 curve ->
                     limit(curve)
                         .against(moved(point, curve), overNight, past.history(point.standard())));
-    List<StandardPoint> withIt =
-        against.isPresent() ? alike(point, line.orElseThrow()) : List.of();
+    List<StandardPoint> withIt = against.isPresent() ? alike(point, line.orElseThrow()) : List.of();
     boolean electrode = !withIt.isEmpty() && withIt.size() + 1 > others.size();
     return new Look(
         point,
@@ -139,7 +141,9 @@ final class StandardsWatch {
     return isMeasured(calibration) && !isOld(calibration, time);
   }
 
-  /** Whether a calibration on an ideal slope was drawn through this standard: then it holds here. */
+  /**
+   * Whether a calibration on an ideal slope was drawn through this standard: then it holds here.
+   */
   private boolean isAgain(InForce calibration, StandardPoint point) {
     List<StandardHistory.Passed> before = past.history(point.standard()).passed();
     return !isMeasured(calibration)
@@ -160,7 +164,8 @@ final class StandardsWatch {
   /**
    * The lines that a standard may lie on: the round's base, moved as the standards of the round
    * have, and as it is where they have hardly; and where the operator accepted the calibration in
-   * force, the one before it. Without a base the line in force, which then only tells the direction.
+   * force, the one before it. Without a base the line in force, which then only tells the
+   * direction.
    */
   private Stream<ResponseCurve> lines(List<StandardPoint> round, Optional<InForce> inForce) {
     if (past.base().isEmpty()) {

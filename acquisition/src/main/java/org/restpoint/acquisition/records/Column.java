@@ -143,7 +143,10 @@ record Column(String name, String pointer) {
     return value.isMissingNode() || value.isNull() ? "" : plain(value);
   }
 
-  /** Of a reason its code, of a standard its name, of a change the field, of a cup its name and what came of it. */
+  /**
+   * Of a reason its code, of a standard its name, of a change the field, of a cup its name and what
+   * came of it.
+   */
   private static String word(JsonNode part) {
     if (part.has("cup")) {
       return part.get("cup").asText() + ":" + part.path("outcome").asText();

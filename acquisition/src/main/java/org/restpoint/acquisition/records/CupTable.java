@@ -20,23 +20,15 @@ import org.restpoint.acquisition.instruction.InstructionException;
 
 /**
  * The cups of a batch as people list them: CSV by RFC 4180 with a column for each key of a cup and
- * a row for each cup, also with semicolons, and with a byte order mark, as spreadsheets write it. An
- * empty cell is a key that is left out. All mistakes are told at once, each with its line.
+ * a row for each cup, also with semicolons, and with a byte order mark, as spreadsheets write it.
+ * An empty cell is a key that is left out. All mistakes are told at once, each with its line.
  */
 public final class CupTable {
 
   /** The columns that a list may have. */
   public static final List<String> COLUMNS =
       List.of(
-          "cup",
-          "standard",
-          "sample",
-          "check",
-          "blank",
-          "duplicate",
-          "spike",
-          "rinse",
-          "recipe");
+          "cup", "standard", "sample", "check", "blank", "duplicate", "spike", "rinse", "recipe");
 
   /** Columns whose cells say yes. */
   private static final Set<String> YES_COLUMNS = Set.of("blank", "rinse");

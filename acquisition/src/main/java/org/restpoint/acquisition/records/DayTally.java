@@ -36,8 +36,7 @@ final class DayTally {
     result.path("flags").forEach(flag -> count(flags, flag.asText()));
     JsonNode check = result.path("verification");
     if (!check.isMissingNode()) {
-      count(
-          checks, check.path("role").asText() + " " + check.path("verdict").asText("not judged"));
+      count(checks, check.path("role").asText() + " " + check.path("verdict").asText("not judged"));
       return;
     }
     String outcome = result.path("outcome").asText();

@@ -38,8 +38,7 @@ public record ResultQuery(SpanQuery span, Optional<String> sample, boolean lates
     journal.entries(
         results,
         entry -> {
-          boolean counts =
-              !latestAlone || revised.getOrDefault(entry.id(), 1) == entry.revision();
+          boolean counts = !latestAlone || revised.getOrDefault(entry.id(), 1) == entry.revision();
           if (counts && isOfTheSample(entry)) {
             consumer.accept(entry);
           }
@@ -60,8 +59,7 @@ public record ResultQuery(SpanQuery span, Optional<String> sample, boolean lates
   }
 
   private boolean isOfTheSample(StoredEntry entry) {
-    return sample.isEmpty()
-        || parsed(entry).at("/sample/number").asText().equals(sample.get());
+    return sample.isEmpty() || parsed(entry).at("/sample/number").asText().equals(sample.get());
   }
 
   /** What an entry holds. */

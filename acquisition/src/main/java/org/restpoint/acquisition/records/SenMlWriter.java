@@ -15,10 +15,10 @@ import org.restpoint.adapters.journal.StoredEntry;
  * Writes settled results as one SenML pack in JSON (RFC 8428), each of its latest revision, oldest
  * first.
  *
- * <p>The names of a result begin with {@code restpoint/{station}/{probe}/}, and for a check with its
- * role as well, so that a known solution is never taken for a sample. A number stands there only in
- * a unit of the registry and only where the relation is {@code =}; anything else is a text under
- * the same name with {@code /text} behind it. Left out are results without a number and those
+ * <p>The names of a result begin with {@code restpoint/{station}/{probe}/}, and for a check with
+ * its role as well, so that a known solution is never taken for a sample. A number stands there
+ * only in a unit of the registry and only where the relation is {@code =}; anything else is a text
+ * under the same name with {@code /text} behind it. Left out are results without a number and those
  * before 1978-07-04T21:24:16Z, whose times a SenML reader takes for seconds from now (section
  * 4.5.3).
  */
@@ -86,9 +86,7 @@ public final class SenMlWriter {
         "bn",
         "restpoint/%s/%s/%s"
             .formatted(
-                result.path("station").asText(),
-                entry.probe(),
-                role.isEmpty() ? "" : role + "/"));
+                result.path("station").asText(), entry.probe(), role.isEmpty() ? "" : role + "/"));
     put(base, "bt", BigDecimal.valueOf(entry.time().toEpochMilli(), 3));
     return base;
   }

@@ -134,8 +134,7 @@ public final class SummaryWriter {
     rows.writeRecord(day.date().toString(), day.probe(), what, of, String.valueOf(count), "", "");
   }
 
-  private static void row(
-      CsvWriter rows, Day day, String what, DayTally.Kind kind, Told told) {
+  private static void row(CsvWriter rows, Day day, String what, DayTally.Kind kind, Told told) {
     rows.writeRecord(
         day.date().toString(),
         day.probe(),

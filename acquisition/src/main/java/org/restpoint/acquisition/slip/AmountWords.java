@@ -63,7 +63,9 @@ record AmountWords(double value, double uncertainty, String unit, String basis, 
         : number(value);
   }
 
-  /** The whole of it: {@code 19.98 ± 0.25 mg/L nitrate-N}, {@code less than 0.50 mg/L nitrate-N}. */
+  /**
+   * The whole of it: {@code 19.98 ± 0.25 mg/L nitrate-N}, {@code less than 0.50 mg/L nitrate-N}.
+   */
   String words(Optional<Analyte> analyte) {
     String figure =
         switch (relation) {

@@ -33,14 +33,12 @@ final class CheckWords {
   void tell(Parts parts, AmountWords found, Subject subject) {
     if (check.has("expected")) {
       AmountWords expected =
-          new AmountWords(
-              check.path("expected").asDouble(), 0, found.unit(), found.basis(), "=");
+          new AmountWords(check.path("expected").asDouble(), 0, found.unit(), found.basis(), "=");
       parts.fact("Expected", expected.words(subject.analyte()));
     }
     parts
         .fact("Recovery", percent("recoveryPercent", "recoveryUncertaintyPercent"))
-        .fact(
-            "Apart", percent("relativeDifferencePercent", "relativeDifferenceUncertaintyPercent"))
+        .fact("Apart", percent("relativeDifferencePercent", "relativeDifferenceUncertaintyPercent"))
         .fact("Verdict", check.path("verdict").asText())
         .sentence(check.path("text").asText());
   }

@@ -25,11 +25,10 @@ final class MeaningSection {
 
   private static void tell(Parts parts, Guidance table) {
     parts.fact("Table", table.title()).sentence(table.meaning());
-    table.rate().ifPresent(rate -> parts.fact("Rate", amount(rate)).fact("Formula", rate.formula()));
-    parts
-        .fact("Holds for", table.scope())
-        .fact("Source", table.source())
-        .sentence(table.caution());
+    table
+        .rate()
+        .ifPresent(rate -> parts.fact("Rate", amount(rate)).fact("Formula", rate.formula()));
+    parts.fact("Holds for", table.scope()).fact("Source", table.source()).sentence(table.caution());
   }
 
   private static String amount(Rate rate) {

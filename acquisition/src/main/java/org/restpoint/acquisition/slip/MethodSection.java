@@ -16,9 +16,7 @@ final class MethodSection {
 
   static Slip.Section of(Result result, Subject subject) {
     return new Parts("How")
-        .fact(
-            "Electrode",
-            result.probe())
+        .fact("Electrode", result.probe())
         .fact("Read", subject.time(result.time()))
         .fact("Prepared", result.preparation().map(Preparation::text))
         .fact("Rest", rest(result))
@@ -29,7 +27,9 @@ final class MethodSection {
                 ? tenths(result.celsius().getAsDouble()) + AmountWords.NO_BREAK + "°C"
                 : "")
         .fact("Slope", result.calibration().map(MethodSection::slope))
-        .fact("Standard", result.calibration().map(used -> "read %s before".formatted(span(used.ageSeconds()))))
+        .fact(
+            "Standard",
+            result.calibration().map(used -> "read %s before".formatted(span(used.ageSeconds()))))
         .section();
   }
 
@@ -46,8 +46,7 @@ final class MethodSection {
     if (result.millivolts().isEmpty()) {
       return "not at rest after " + taken;
     }
-    String millivolts =
-        tenths(result.millivolts().getAsDouble()) + AmountWords.NO_BREAK + "mV";
+    String millivolts = tenths(result.millivolts().getAsDouble()) + AmountWords.NO_BREAK + "mV";
     return result.forecast()
         ? "foretold at %s from %s".formatted(millivolts, taken)
         : "at rest at %s after %s".formatted(millivolts, taken);

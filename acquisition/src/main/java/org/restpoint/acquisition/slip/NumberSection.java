@@ -24,9 +24,7 @@ final class NumberSection {
             case REFUSED -> "No number: it was refused";
             case SETTLED -> "No number";
           });
-      result
-          .reasons()
-          .forEach(why -> parts.sentence(why.text()).sentence(why.remedy()));
+      result.reasons().forEach(why -> parts.sentence(why.text()).sentence(why.remedy()));
       return parts.section();
     }
     parts.headline(number.get().words(subject.analyte()));

@@ -21,8 +21,20 @@ public final class ResultLines {
   /** Fields that every result has. */
   private static final List<String> ALWAYS =
       List.of(
-          "id", "revision", "station", "probe", "time", "outcome", "readings", "elapsedSeconds",
-          "rule", "forecast", "quality", "flags", "reasons", "caution");
+          "id",
+          "revision",
+          "station",
+          "probe",
+          "time",
+          "outcome",
+          "readings",
+          "elapsedSeconds",
+          "rule",
+          "forecast",
+          "quality",
+          "flags",
+          "reasons",
+          "caution");
 
   /** A line of a later version may know more than this one needs. */
   private static final ObjectReader READER =

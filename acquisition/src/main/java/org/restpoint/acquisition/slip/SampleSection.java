@@ -45,7 +45,10 @@ final class SampleSection {
 
   static String title(Result result, Subject subject) {
     Optional<String> number =
-        result.sample().map(record -> record.path("number").asText()).filter(text -> !text.isBlank());
+        result
+            .sample()
+            .map(record -> record.path("number").asText())
+            .filter(text -> !text.isBlank());
     String check =
         CheckWords.of(result).map(CheckWords::name).orElse("reading of " + result.probe());
     String what =
@@ -122,7 +125,8 @@ final class SampleSection {
     if (sample.has("cooled")) {
       how.add(sample.path("cooled").asBoolean() ? "cooled" : "not cooled");
     }
-    text("keptCelsius").ifPresent(celsius -> how.add("at " + celsius + AmountWords.NO_BREAK + "°C"));
+    text("keptCelsius")
+        .ifPresent(celsius -> how.add("at " + celsius + AmountWords.NO_BREAK + "°C"));
     if (sample.has("containerRinsed")) {
       how.add(
           sample.path("containerRinsed").asBoolean() ? "container rinsed" : "container not rinsed");

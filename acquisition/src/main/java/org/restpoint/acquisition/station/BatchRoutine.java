@@ -173,8 +173,7 @@ final class BatchRoutine {
       watch.ifPresent(MoveWatch::rested);
     }
     if (voice.is(Stage.STANDARD_REFUSED)) {
-      routine.notice(
-          ended.get().time(), Remarks.freshStandard(voice.present().orElseThrow()));
+      routine.notice(ended.get().time(), Remarks.freshStandard(voice.present().orElseThrow()));
     }
     await(ended.get().time());
   }
@@ -196,9 +195,7 @@ final class BatchRoutine {
     Reason why = Remarks.pulledEarly(voice.present().orElseThrow());
     voice.withdraw(
         why,
-        () ->
-            routine.instruct(
-                time, new Instruction(Optional.empty(), new Instruction.Cancel())));
+        () -> routine.instruct(time, new Instruction(Optional.empty(), new Instruction.Cancel())));
     routine.notice(time, why);
     voice.tellState(time);
   }

@@ -211,8 +211,7 @@ final class BatchVoice implements Output {
   private static boolean isAtRest(Answer answer) {
     return answer
         .outcome()
-        .filter(
-            event -> !(event instanceof Result result) || result.millivolts().isPresent())
+        .filter(event -> !(event instanceof Result result) || result.millivolts().isPresent())
         .isPresent();
   }
 

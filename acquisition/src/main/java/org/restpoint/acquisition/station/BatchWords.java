@@ -50,7 +50,8 @@ final class BatchWords {
     if (instruction.task() instanceof Instruction.Next next) {
       take(time, instruction, batch.next(next.skip()), after -> next(time, instruction, after));
     } else if (instruction.task() instanceof Instruction.InPlace inPlace) {
-      take(time, instruction, batch.inPlace(inPlace.cup()), after -> read(time, instruction, after));
+      take(
+          time, instruction, batch.inPlace(inPlace.cup()), after -> read(time, instruction, after));
     } else {
       take(time, instruction, batch.done(), after -> end(time, instruction, after));
     }

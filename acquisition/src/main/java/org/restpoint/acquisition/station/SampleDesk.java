@@ -14,11 +14,11 @@ import org.restpoint.acquisition.event.SampleRecord;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Archive;
 import org.restpoint.acquisition.probe.Output;
+import org.restpoint.acquisition.probe.Retelling;
 import org.restpoint.acquisition.probe.Revision;
 import org.restpoint.acquisition.sample.Merged;
 import org.restpoint.acquisition.sample.Sample;
 import org.restpoint.acquisition.sample.SampleException;
-import org.restpoint.acquisition.sample.SampleLabel;
 import org.restpoint.stability.calibration.Reason;
 
 /**
@@ -28,18 +28,19 @@ import org.restpoint.stability.calibration.Reason;
 final class SampleDesk {
 
   private final String station;
-  private final Map<String, String> analytes;
+  private final Map<String, Retelling> retellings;
   private final Output output;
   private final Archive archive;
 
   /**
    * A desk without a record of its own: all are in the archive.
    *
-   * @param analytes the ion of each electrode, by its name
+   * @param retellings how the results of each electrode are told again, by its name
    */
-  SampleDesk(String station, Map<String, String> analytes, Output output, Archive archive) {
+  SampleDesk(
+      String station, Map<String, Retelling> retellings, Output output, Archive archive) {
     this.station = station;
-    this.analytes = Map.copyOf(analytes);
+    this.retellings = Map.copyOf(retellings);
     this.output = output;
     this.archive = archive;
   }
@@ -88,12 +89,15 @@ final class SampleDesk {
           new SampleRecord(id, revision, station, probe, time, merged.sample(), merged.changed()));
       Revision revisions = new Revision(archive, output);
       for (Result result : archive.resultsOf(number)) {
-        Optional<String> analyte = Optional.ofNullable(analytes.get(result.probe()));
+        Optional<Retelling> retelling = Optional.ofNullable(retellings.get(result.probe()));
         revisions.revise(
             time,
             result.id(),
             merged.because(),
-            published -> SampleLabel.on(published, merged.sample(), analyte));
+            published ->
+                retelling
+                    .map(how -> how.of(published, merged.sample()))
+                    .orElseGet(() -> published.withSample(merged.sample())));
       }
     }
     return wrong;

@@ -14,6 +14,7 @@ import org.restpoint.acquisition.probe.Archive;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.probe.ProbeMemory;
 import org.restpoint.acquisition.probe.ProbeSettings;
+import org.restpoint.acquisition.probe.Retelling;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.Probe;
@@ -56,19 +57,18 @@ public final class StationRoutine {
     List<ProbeSettings> electrodes = StationTerms.probes(station);
     Map<String, Meaning> meanings = new HashMap<>();
     for (ProbeSettings settings : electrodes) {
-      meanings.put(
-          settings.probe(), Meaning.of(settings.analyte(), station.guidance().values()));
+      meanings.put(settings.probe(), Meaning.of(settings.analyte(), station.guidance().values()));
     }
     this.output = new Explained(output, meanings);
-    Map<String, String> analytes = new HashMap<>();
+    Map<String, Retelling> retellings = new HashMap<>();
     for (ProbeSettings settings : electrodes) {
-      analytes.put(settings.probe(), settings.analyte().name());
+      retellings.put(settings.probe(), new Retelling(settings, archive));
       ProbeMemory memory = memories.getOrDefault(settings.probe(), ProbeMemory.blank());
       routines.put(
           settings.probe(),
           new BatchRoutine(settings, moves(settings.probe()), memory, this.output, archive));
     }
-    samples = new SampleDesk(station.name(), analytes, this.output, archive);
+    samples = new SampleDesk(station.name(), retellings, this.output, archive);
     forgetting = new ForgetDesk(station.name(), routines, this.output, archive);
   }
 

@@ -122,6 +122,33 @@ class CommandMistakesTest {
   }
 
   @Test
+  void aListOfCupsThatCannotBeUsed() throws IOException {
+    Path list =
+        write("cups.csv", "cup,standard,sample,rinse\n1,low,,\n2,low,S-1,\n2,,S-2,\n3,,,perhaps\n");
+    assertSaid(
+        run("batch", station, "no3-a", list),
+        4,
+        """
+        %s is refused and nothing of it is sent:
+          line 3: expected exactly one of standard, sample, check, blank, duplicate, spike, rinse; found standard and sample
+          line 5: rinse: expected yes or nothing; found perhaps
+          line 5: expected exactly one of standard, sample, check, blank, duplicate, spike, rinse; found none"""
+            .formatted(list));
+    assertSaid(
+        run("batch", station, "no3-a", write("twice.csv", "cup;sample\n2;S-1\n2;S-2\n")),
+        4,
+        """
+        %s is refused and nothing of it is sent:
+          cup 2 (at 2): expected a name of its own; found it again, first at 1"""
+            .formatted(folder.resolve("twice.csv")));
+    assertSaid(
+        run("batch", station, "no3-a", folder.resolve("absent.csv")),
+        4,
+        "%s is refused and nothing of it is sent:\n  it is not there"
+            .formatted(folder.resolve("absent.csv")));
+  }
+
+  @Test
   void anInstructionWithoutWhatItNeeds() {
     assertSaid(
         run("tell", station, "no3-a", "calibrate"),

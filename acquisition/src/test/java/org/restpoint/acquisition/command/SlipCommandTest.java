@@ -53,7 +53,9 @@ class SlipCommandTest {
   private static String water() {
     try (InputStream file =
         Objects.requireNonNull(SlipCommandTest.class.getResourceAsStream("/slip/water.json"))) {
-      return new String(file.readAllBytes(), StandardCharsets.UTF_8).replaceAll("\n *", " ").strip();
+      return new String(file.readAllBytes(), StandardCharsets.UTF_8)
+          .replaceAll("\n *", " ")
+          .strip();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -76,8 +78,7 @@ class SlipCommandTest {
         new Journal(
             new JournalSettings(folder.resolve("willow-bench.db"), folder.resolve("native")))) {
       journal.start();
-      journal.commit(
-          new JournalBatch(List.of(), List.of(entries), List.of(), Map.of(), List.of()));
+      journal.commit(new JournalBatch(List.of(), List.of(entries), List.of(), Map.of(), List.of()));
     }
   }
 
@@ -129,8 +130,7 @@ class SlipCommandTest {
 
   @Test
   void neitherIdNorLines() {
-    run("slip", station)
-        .isRefusal(2, "expected the id of a result, or --from FILE; found neither");
+    run("slip", station).isRefusal(2, "expected the id of a result, or --from FILE; found neither");
   }
 
   @Test

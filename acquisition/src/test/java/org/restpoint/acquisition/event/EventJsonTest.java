@@ -51,7 +51,7 @@ class EventJsonTest {
         OptionalDouble.of(-1e-300),
         OptionalDouble.of(0.02),
         Optional.of(
-            new CalibrationUsed("c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5)),
+            new CalibrationUsed("c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5, Optional.of("d"))),
         Optional.of(new Amount(11.3, "mg/L", "as-N", 0.4, 2, "=")),
         Optional.of(new Reported(11.3, "mg/L", "as-N", 0.4, 2, "=", "solution as measured")),
         Optional.of(
@@ -177,7 +177,8 @@ class EventJsonTest {
         Optional.of(new Calibration.Limit(0.3, "mg/L", "as-N", 0.05)),
         OptionalDouble.of(22),
         List.of("standards-scatter"),
-        List.of(new Reason("standards-scatter", "they scatter", "look for the one that is off")), List.of(new Calibration.Cause("air-bubble", "it jumped", "tap it off")));
+        List.of(new Reason("standards-scatter", "they scatter", "look for the one that is off")),
+        List.of(new Calibration.Cause("air-bubble", "it jumped", "tap it off")));
   }
 
   private static Progress.Member member(Optional<List<Progress.Member>> members) {
@@ -205,7 +206,8 @@ class EventJsonTest {
             "soaking",
             Optional.of(TIME),
             Optional.of(TIME),
-            "then: measure"),
+            "then: measure",
+            Optional.of("5")),
         new Progress(
             "willow-bench",
             "no3-a",

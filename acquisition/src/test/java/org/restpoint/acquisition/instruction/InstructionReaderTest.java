@@ -72,6 +72,7 @@ class InstructionReaderTest {
     return switch (word) {
       case "calibrate", "verify" -> ",\"standard\":\"mid\"";
       case "sample" -> ",\"sample\":{\"number\":\"S-1\"}";
+      case "batch" -> ",\"cups\":[{\"cup\":\"1\",\"rinse\":true}]";
       default -> "";
     };
   }

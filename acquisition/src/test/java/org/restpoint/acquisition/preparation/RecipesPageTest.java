@@ -92,6 +92,11 @@ class RecipesPageTest {
           public void answer(Answer answer) {
             assertThat(answer.verdict()).isNotEqualTo(Answer.Verdict.REFUSED);
           }
+
+          @Override
+          public void confide(Answer answer) {
+            answer(answer);
+          }
         };
     StationRoutine routine =
         new StationRoutine(station(), Map.of(), output, new KeptResults(), false);

@@ -153,8 +153,10 @@ final class Changes {
             plain.calibrator(),
             plain.matrix(),
             plain.calibrate(),
-            new Checking(plan, Optional.of(second(plain.analyte()))),
-            plain.routine());
+            plain.routine(),
+            plain.care(),
+            plain.recipes(),
+            new Checking(plan, Optional.of(second(plain.analyte()))));
   }
 
   /** Usual limits, 0.5 mg/L for a blank, 0.5 mL of 1000 mg/L to 50 mL for a spike. */

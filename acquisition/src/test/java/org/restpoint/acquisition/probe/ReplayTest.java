@@ -143,6 +143,11 @@ class ReplayTest {
     public void answer(Answer answer) {
       lines.add(EventJson.write(answer));
     }
+
+    @Override
+    public void confide(Answer answer) {
+      answer(answer);
+    }
   }
 
   private static ProbeRoutine begun(long seed, ProbeMemory memory, Instant now, Written out) {
@@ -214,6 +219,11 @@ class ReplayTest {
           @Override
           public void answer(Answer answer) {
             times.add(answer.time());
+          }
+
+          @Override
+          public void confide(Answer answer) {
+            answer(answer);
           }
         };
     ProbeRoutine routine =

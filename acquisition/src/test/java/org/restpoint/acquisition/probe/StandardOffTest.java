@@ -16,8 +16,7 @@ import org.restpoint.stability.calibration.Reason;
 /** A standard that reads off; nitrate reads lower in mV where there is more of it. */
 class StandardOffTest {
 
-  private static final String ACCEPT =
-      "{\"do\":\"accept-standard\",\"because\":\"a new bottle\"}";
+  private static final String ACCEPT = "{\"do\":\"accept-standard\",\"because\":\"a new bottle\"}";
 
   private static Bench calibrated() {
     return Bench.of(Setup.nitrate()).calibrate("low").calibrate("high").measure(11);
@@ -51,7 +50,8 @@ class StandardOffTest {
         .contains("take a fresh portion")
         .endsWith("Then: calibrate standard=mid - or go on with it as it is: accept-standard");
     assertThat(bench.remembered().round()).isEmpty();
-    for (String told : List.of("{\"do\":\"measure\"}", "{\"do\":\"verify\",\"standard\":\"low\"}")) {
+    for (String told :
+        List.of("{\"do\":\"measure\"}", "{\"do\":\"verify\",\"standard\":\"low\"}")) {
       assertThat(bench.tell(told).answer().reasons().get(0).code())
           .isEqualTo("calibration-refused");
     }
@@ -139,7 +139,8 @@ class StandardOffTest {
     assertThat(bench.calibration().reasons().get(0).text())
         .endsWith("the last 8 times it moved by 0.20 mV, give or take 0.15");
     assertThat(bench.calibration().causes().get(0).evidence())
-        .isEqualTo("it reads as 15 % less concentrated than it is; it came to rest as usual, 3 s, usually 3 s");
+        .isEqualTo(
+            "it reads as 15 % less concentrated than it is; it came to rest as usual, 3 s, usually 3 s");
   }
 
   @Test

@@ -38,8 +38,7 @@ final class BenchJournal {
 
   /** A settled number in mg/L as N. */
   BenchJournal number(String id, int revision, String time, String value, String sample) {
-    String json =
-        NUMBER.formatted(id, revision, time, value, value, sample);
+    String json = NUMBER.formatted(id, revision, time, value, value, sample);
     return entry("result", id, revision, time, json);
   }
 

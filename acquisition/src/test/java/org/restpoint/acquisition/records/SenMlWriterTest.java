@@ -53,9 +53,19 @@ class SenMlWriterTest {
     return new BenchJournal(folder);
   }
 
-  private static String other(String value, String unit, String basis, String relation, String more) {
+  private static String other(
+      String value, String unit, String basis, String relation, String more) {
     return OTHER.formatted(
-        "r-9", value, unit, basis, relation, value, unit, basis, relation, "solution as measured",
+        "r-9",
+        value,
+        unit,
+        basis,
+        relation,
+        value,
+        unit,
+        basis,
+        relation,
+        "solution as measured",
         more);
   }
 
@@ -86,7 +96,11 @@ class SenMlWriterTest {
         pack(
             journal()
                 .entry(
-                    "result", "r-9", 1, "2026-04-02T14:00:00Z", other("0.5", "mg/L", "as-N", "<", "")));
+                    "result",
+                    "r-9",
+                    1,
+                    "2026-04-02T14:00:00Z",
+                    other("0.5", "mg/L", "as-N", "<", "")));
     assertThat(pack)
         .contains("\"n\":\"concentration-as-N/text\",\"vs\":\"< 0.5 mg/L as-N\"}")
         .contains("{\"n\":\"flags\",\"vs\":\"creeping calibration-old\"}")
@@ -126,8 +140,17 @@ class SenMlWriterTest {
                     1,
                     "2026-04-02T14:01:00Z",
                     OTHER.formatted(
-                        "r-9", "11.87", "mg/L", "as-N", "=", "23.74", "mg/kg", "as-N", "=",
-                        "dry soil", "")));
+                        "r-9",
+                        "11.87",
+                        "mg/L",
+                        "as-N",
+                        "=",
+                        "23.74",
+                        "mg/kg",
+                        "as-N",
+                        "=",
+                        "dry soil",
+                        "")));
     assertThat(pack)
         .contains("\"n\":\"pH\",\"u\":\"pH\",\"v\":6.84}")
         .contains("{\"n\":\"dry-soil-as-N\",\"u\":\"/\",\"v\":0.00002374}");
@@ -177,7 +200,11 @@ class SenMlWriterTest {
                 .number("r-1", 2, "2026-04-02T14:00:00.125Z", "20.1", "{\"number\":\"S-1\"}")
                 .number("r-2", 1, "2026-04-02T14:01:00Z", "1e-7", "{\"number\":\"S-2\"}")
                 .entry(
-                    "result", "r-3", 1, "2026-04-02T14:02:00Z", other("6.8", "[pH]", "as-ion", "=", "")));
+                    "result",
+                    "r-3",
+                    1,
+                    "2026-04-02T14:02:00Z",
+                    other("6.8", "[pH]", "as-ion", "=", "")));
     assertThat(names(pack)).doesNotHaveDuplicates();
     List<Observation> read =
         new SenMlRecords(
@@ -186,8 +213,7 @@ class SenMlWriterTest {
                         Optional.of(PotentialScale.VOLTS), Optional.of(TemperatureScale.CELSIUS)),
                     Optional.of("restpoint/bench/no3-a/potential"),
                     Optional.of("restpoint/bench/no3-a/temperature")))
-            .read(
-                Instant.parse("2026-04-02T15:00:00Z"), pack.getBytes(StandardCharsets.UTF_8));
+            .read(Instant.parse("2026-04-02T15:00:00Z"), pack.getBytes(StandardCharsets.UTF_8));
     assertThat(read)
         .extracting(observation -> observation.reading().time().toString())
         .containsExactly("2026-04-02T14:00:00.125Z", "2026-04-02T14:01:00Z");

@@ -25,20 +25,23 @@ class SummaryWriterTest {
     BenchJournal journal =
         new BenchJournal(folder)
             .instruction(
-                "1",
-                "2026-04-02T13:00:00Z",
-                "{\"do\":\"measure\",\"sample\":{\"number\":\"S-1\"}}")
-            .instruction(
-                "2", "2026-04-02T13:01:00Z", "{\"do\":\"measure\",\"sample\":\"S-9\"}")
-            .instruction(
-                "3", "2026-04-02T13:02:00Z", "{\"do\":\"calibrate\",\"standard\":\"mid\"}")
-            .entry(
-                "calibration", "c-1", 1, "2026-04-02T13:59:00Z", "{\"verdict\":\"accepted\"}")
+                "1", "2026-04-02T13:00:00Z", "{\"do\":\"measure\",\"sample\":{\"number\":\"S-1\"}}")
+            .instruction("2", "2026-04-02T13:01:00Z", "{\"do\":\"measure\",\"sample\":\"S-9\"}")
+            .instruction("3", "2026-04-02T13:02:00Z", "{\"do\":\"calibrate\",\"standard\":\"mid\"}")
+            .entry("calibration", "c-1", 1, "2026-04-02T13:59:00Z", "{\"verdict\":\"accepted\"}")
             .entry("calibration", "c-2", 1, "2026-04-02T13:59:30Z", "{\"verdict\":\"refused\"}")
             .number(
-                "r-1", 1, "2026-04-02T14:00:00Z", "20.5", "{\"number\":\"S-1\",\"kind\":\"tile water\"}")
+                "r-1",
+                1,
+                "2026-04-02T14:00:00Z",
+                "20.5",
+                "{\"number\":\"S-1\",\"kind\":\"tile water\"}")
             .number(
-                "r-2", 1, "2026-04-02T14:01:00Z", "10.123456", "{\"number\":\"S-2\",\"kind\":\"tile water\"}")
+                "r-2",
+                1,
+                "2026-04-02T14:01:00Z",
+                "10.123456",
+                "{\"number\":\"S-2\",\"kind\":\"tile water\"}")
             .entry(
                 "result",
                 "r-2",

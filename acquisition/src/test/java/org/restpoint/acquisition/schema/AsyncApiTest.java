@@ -32,6 +32,7 @@ class AsyncApiTest {
     "calibration, restpoint/{station}/{probe}/calibration, send,    1, true",
     "state,       restpoint/{station}/{probe}/state,       send,    1, true",
     "notice,      restpoint/{station}/{probe}/notice,      send,    1, false",
+    "batch,       restpoint/{station}/{probe}/batch,       send,    1, false",
     "instruction, restpoint/{station}/{probe}/instruction, receive, 1, false",
     "answer,      restpoint/{station}/{probe}/answer,      send,    1, false"
   })

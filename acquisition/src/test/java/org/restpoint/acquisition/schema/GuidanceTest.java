@@ -70,6 +70,11 @@ class GuidanceTest {
     public void answer(Answer answer) {
       answers.add(answer);
     }
+
+    @Override
+    public void confide(Answer answer) {
+      answer(answer);
+    }
   }
 
   private StationRoutine calibrated(String text) {

@@ -46,7 +46,15 @@ class InstructionTest {
         "{'do':'accept-standard','because':'a new bottle'}",
         "{'do':'forget','sample':'S-1'}",
         "{'do':'forget'}",
-        "{'id':'a','do':'cancel'}"
+        "{'id':'a','do':'cancel'}",
+        "{'do':'batch','cups':[{'cup':'1','standard':'mid'},{'cup':'2','sample':'S-1'}]}",
+        "{'do':'batch','cups':[{'cup':'3','check':'mid'},{'cup':'7','rinse':true}]}",
+        "{'do':'batch','cups':[{'cup':'2','sample':{'number':'S-1','field':'north'}}]}",
+        "{'do':'next'}",
+        "{'do':'next','skip':true}",
+        "{'do':'in-place'}",
+        "{'do':'in-place','cup':'5'}",
+        "{'do':'done'}"
       })
   void whatTheReaderTakesIsValid(String text) {
     String json = text.replace('\'', '"');
@@ -121,7 +129,22 @@ class InstructionTest {
         "{'do':'cancel','probe':1}",
         "{'do':'cancel','time':true}",
         "{'do':'cancel','time':'14:03'}",
-        "{'do':'cancel','hurry':true}"
+        "{'do':'cancel','hurry':true}",
+        "{'do':'batch'}",
+        "{'do':'batch','cups':[]}",
+        "{'do':'batch','cups':'1'}",
+        "{'do':'batch','cups':[{'standard':'mid'}]}",
+        "{'do':'batch','cups':[{'cup':1,'standard':'mid'}]}",
+        "{'do':'batch','cups':[{'cup':'1'}]}",
+        "{'do':'batch','cups':[{'cup':'1','standard':'mid','sample':'S-1'}]}",
+        "{'do':'batch','cups':[{'cup':'1','rinse':false}]}",
+        "{'do':'batch','cups':[{'cup':'1','standard':'mid','hurry':true}]}",
+        "{'do':'next','skip':'yes'}",
+        "{'do':'next','cup':'5'}",
+        "{'do':'in-place','cup':5}",
+        "{'do':'in-place','skip':true}",
+        "{'do':'done','skip':true}",
+        "{'do':'measure','cups':[]}"
       })
   void whatTheReaderRefusesForItsShapeIsNotValid(String text) {
     String json = text.replace('\'', '"');

@@ -28,7 +28,9 @@ final class Mutants {
           shape("verification", "result.json", "/$defs/verification"),
           shape("revised", "result.json", "/$defs/revised"),
           shape("preparation", "result.json", "/$defs/preparation"),
-          shape("figures", "result.json", "/$defs/preparation/properties/figures/items"));
+          shape("figures", "result.json", "/$defs/preparation/properties/figures/items"),
+          shape("cups", "batch.json", "/$defs/cup"),
+          shape("cup", "instruction.json", "/$defs/cup"));
 
   private Mutants() {}
 

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.restpoint.acquisition.event.Answer;
+import org.restpoint.acquisition.event.BatchSummary;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Notice;
@@ -59,6 +60,8 @@ class RecordShapeTest {
           new Shape(SampleRecord.Change.class, "sample.json", "/$defs/change"),
           new Shape(State.class, "state.json", ""),
           new Shape(Notice.class, "notice.json", ""),
+          new Shape(BatchSummary.class, "batch.json", ""),
+          new Shape(BatchSummary.Cup.class, "batch.json", "/$defs/cup"),
           new Shape(Answer.class, "answer.json", ""),
           new Shape(Reason.class, "terms.json", "/$defs/reason"));
 

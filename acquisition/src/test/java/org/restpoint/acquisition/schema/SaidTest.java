@@ -27,7 +27,7 @@ class SaidTest {
     SAID.forEach(object -> kinds.add(Schemas.payload(object)));
     assertThat(kinds)
         .containsExactlyInAnyOrder(
-            "raw", "settling", "result", "calibration", "state", "notice", "answer", "sample");
+            "raw", "settling", "result", "calibration", "state", "notice", "answer", "sample", "batch");
   }
 
   @Test

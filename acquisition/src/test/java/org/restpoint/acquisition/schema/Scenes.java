@@ -31,6 +31,8 @@ final class Scenes {
     all.addAll(rests());
     all.addAll(forecasts());
     all.addAll(StationScene.said());
+    all.addAll(BatchScene.byWords());
+    all.addAll(BatchScene.bySeenMoves());
     return all;
   }
 
@@ -72,11 +74,11 @@ final class Scenes {
         .read(5, Nitrate.millivolts(20))
         .tell("{\"do\":\"measure\",\"recipe\":\"bare\"}")
         .read(5, Nitrate.millivolts(20))
-        .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil\"}}")
+        .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\"}}")
         .read(5, Nitrate.millivolts(20))
-        .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil\",\"moisturePercent\":4}}")
+        .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":4}}")
         .read(5, Nitrate.millivolts(20))
-        .tell("{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil\",\"moisturePercent\":-4}}")
+        .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":-4}}")
         .tell("{\"do\":\"measure\",\"recipe\":\"tlie\"}")
         .said();
   }
@@ -164,7 +166,9 @@ final class Scenes {
     return session.said();
   }
 
-  /** A standard that somebody spilt into, an operator who knows better, and an electrode that moved. */
+  /**
+   * A standard that somebody spilt into, an operator who knows better, and an electrode that moved.
+   */
   static List<JsonNode> standardsThatReadOff() {
     return Session.of(BENCH)
         .tell("{\"do\":\"accept-standard\"}")

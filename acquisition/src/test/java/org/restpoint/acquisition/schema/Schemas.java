@@ -26,6 +26,7 @@ final class Schemas {
           "calibration",
           "state",
           "notice",
+          "batch",
           "instruction",
           "answer");
 

@@ -76,6 +76,11 @@ final class Session implements Output {
     said.add(answer);
   }
 
+  @Override
+  public void confide(Answer answer) {
+    answer(answer);
+  }
+
   Session tell(String instruction) {
     routine.instruct(now, InstructionReader.read(instruction).instruction());
     return this;

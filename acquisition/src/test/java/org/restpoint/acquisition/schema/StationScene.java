@@ -58,6 +58,11 @@ final class StationScene {
           public void answer(Answer answer) {
             said.add(answer);
           }
+
+          @Override
+          public void confide(Answer answer) {
+            answer(answer);
+          }
         };
     StationRoutine routine = new StationRoutine(station(), Map.of(), output, kept, true);
     Instant now = Session.START;
@@ -86,7 +91,7 @@ final class StationScene {
     return said.stream().map(EventJson::write).map(Schemas::parse).toList();
   }
 
-  private static Station station() {
+  static Station station() {
     LinkSettings link =
         new LinkSettings.Simulated(
             new Simulation.Thermometer(

@@ -83,6 +83,21 @@ class DeskTest {
   }
 
   @Test
+  void theLastWordOfABatchIsAnsweredAgainAndDoneOnce() {
+    List<JsonNode> answers =
+        answersTo(
+            "{\"id\":\"b\",\"do\":\"batch\",\"cups\":[{\"cup\":\"1\",\"rinse\":true},"
+                + "{\"cup\":\"2\",\"rinse\":true}]}",
+            "{\"id\":\"n\",\"do\":\"next\"}",
+            "{\"id\":\"n\",\"do\":\"next\"}",
+            "{\"id\":\"b\",\"do\":\"next\"}");
+    assertThat(answers)
+        .extracting(answer -> answer.get("verdict").asText() + answer.at("/cup/cup").asText())
+        .containsExactly("accepted", "done", "accepted", "done1", "accepted", "done1", "refused");
+    assertThat(answers.get(6).at("/reasons/0/code").asText()).isEqualTo("instruction-repeated");
+  }
+
+  @Test
   void whatTheBrokerBringsAgainIsCarriedOutOnceAndNotAnsweredAgain() {
     try (LiveEngine engine = new LiveEngine(folder, Stations.read(folder, STATION), START)) {
       engine.tell("no3-a", "{\"id\":\"7\",\"do\":\"soak\"}");

@@ -44,7 +44,8 @@ class SlipTextTest {
     String letters = text.replaceAll("\\s", "");
     assertThat(slip.sections())
         .flatExtracting(Slip.Section::parts)
-        .allSatisfy(part -> assertThat(letters).contains(words(part).replaceAll("[\\s\u00a0]", "")));
+        .allSatisfy(
+            part -> assertThat(letters).contains(words(part).replaceAll("[\\s\u00a0]", "")));
   }
 
   @Test
@@ -63,8 +64,6 @@ class SlipTextTest {
     if (part instanceof Slip.Fact fact) {
       return fact.text();
     }
-    return part instanceof Slip.Headline headline
-        ? headline.text()
-        : ((Slip.Sentence) part).text();
+    return part instanceof Slip.Headline headline ? headline.text() : ((Slip.Sentence) part).text();
   }
 }

@@ -81,8 +81,7 @@ record CupRow(
                         ? expected.value()
                         : String.valueOf(found.value()))
             .orElse("");
-    List<String> flags =
-        cup.flags().stream().filter(flag -> !flag.equals("creeping")).toList();
+    List<String> flags = cup.flags().stream().filter(flag -> !flag.equals("creeping")).toList();
     return "%s %s value %s tries %d skipped %s %s"
         .formatted(cup.cup(), outcome, value, cup.tries(), cup.skipped(), flags);
   }

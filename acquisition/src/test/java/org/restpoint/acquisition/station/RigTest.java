@@ -219,7 +219,8 @@ class RigTest {
         assertThat(bench.state().nextStep()).startsWith("Move the electrode to cup 12");
         read(bench, row.milligramsPerLitre());
       }
-      case "restless" -> bench.stand(row.milligramsPerLitre(), 1).restless(row.milligramsPerLitre(), 60);
+      case "restless" ->
+          bench.stand(row.milligramsPerLitre(), 1).restless(row.milligramsPerLitre(), 60);
       case "restart" -> {
         bench.standUntilRead(row.milligramsPerLitre()).restarted();
         read(bench, row.milligramsPerLitre());

@@ -74,6 +74,11 @@ final class Site implements Output {
     answers.add(answer);
   }
 
+  @Override
+  public void confide(Answer answer) {
+    answer(answer);
+  }
+
   Result result() {
     return all(Result.class).stream().reduce((a, b) -> b).orElseThrow();
   }
@@ -112,7 +117,8 @@ final class Site implements Output {
   }
 
   Site measure(String probe, double millivolts) {
-    return tell(probe, new Instruction.Measure(Optional.empty(), Optional.empty(), false)).read(probe, millivolts);
+    return tell(probe, new Instruction.Measure(Optional.empty(), Optional.empty(), false))
+        .read(probe, millivolts);
   }
 
   Site thermometer(double celsius) {

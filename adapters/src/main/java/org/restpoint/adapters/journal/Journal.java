@@ -2,7 +2,6 @@ package org.restpoint.adapters.journal;
 
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;

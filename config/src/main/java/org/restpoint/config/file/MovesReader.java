@@ -57,7 +57,10 @@ final class MovesReader {
     OptionalDouble step = potential(keys, "step");
     OptionalDouble air = potential(keys, "out-of-solution");
     int readings =
-        keys.find("readings").flatMap(value -> value.whole(2, 100)).orElse((long) READINGS).intValue();
+        keys.find("readings")
+            .flatMap(value -> value.whole(2, 100))
+            .orElse((long) READINGS)
+            .intValue();
     double calm = keys.find("calm").flatMap(POTENTIAL::number).orElse(CALM_MILLIVOLTS);
     Duration calmFor = keys.find("calm-for").flatMap(CALM_FOR::span).orElse(USUAL_CALM);
     Duration wait = keys.find("not-seen-after").flatMap(NOT_SEEN::span).orElse(USUAL_WAIT);

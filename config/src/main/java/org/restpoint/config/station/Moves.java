@@ -12,8 +12,8 @@ public sealed interface Moves {
   /**
    * It is seen in the potential.
    *
-   * @param stepMillivolts a change of level by more than this is a move, mV; empty where a change of
-   *     level alone is none
+   * @param stepMillivolts a change of level by more than this is a move, mV; empty where a change
+   *     of level alone is none
    * @param outOfSolutionMillivolts out of a solution the potential turns back and forth by at least
    *     this, mV; empty where the meter does not show it
    * @param readings readings in a row that have to lie off the level

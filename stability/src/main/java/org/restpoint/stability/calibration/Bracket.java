@@ -13,8 +13,8 @@ import org.restpoint.stability.fit.Covariance;
  *
  * <p>{@code u(E0) = (1 − w)·u(E0a) + w·u(E0b)} where both have the same cause (one standard
  * solution, one slope), which is taken for all of it: with the potentials' own noise it is a little
- * too wide. Added to it is what is not known of the way between: {@code u_way = |E0b − E0a|·√(w·(1 −
- * w)/3)}, nothing at either standard and |E0b − E0a|/√12 in the middle, which is the rectangular
+ * too wide. Added to it is what is not known of the way between: {@code u_way = |E0b − E0a|·√(w·(1
+ * − w)/3)}, nothing at either standard and |E0b − E0a|/√12 in the middle, which is the rectangular
  * distribution between both offsets.
  *
  * <p>Edge results: w = 0 and w = 1 give the curves themselves. Curves on another slope, low end,
@@ -22,8 +22,8 @@ import org.restpoint.stability.fit.Covariance;
  * {@link #isPossible}.
  *
  * <p>Method: linear interpolation; JCGM 100:2008, 4.3.7 (rectangular distribution), 5.2.2 note 1
- * (correlated quantities). That the way has its widest doubt in the middle, and how it falls off, is
- * our own choice.
+ * (correlated quantities). That the way has its widest doubt in the middle, and how it falls off,
+ * is our own choice.
  *
  * @param before the curve after the first reading of the standard
  * @param after the curve after the second

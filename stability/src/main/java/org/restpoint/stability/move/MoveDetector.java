@@ -72,9 +72,7 @@ public final class MoveDetector {
   public void rested() {
     if (begun) {
       level =
-          Math.max(
-              Math.min(last, lastButOne),
-              Math.min(Math.max(last, lastButOne), lastButTwo));
+          Math.max(Math.min(last, lastButOne), Math.min(Math.max(last, lastButOne), lastButTwo));
       stay();
     }
   }
@@ -100,9 +98,7 @@ public final class MoveDetector {
       arrive(nanos, millivolts);
       return Motion.NONE;
     }
-    return departed
-        ? away(nanos, millivolts, from)
-        : staying(nanos, millivolts, from, seconds);
+    return departed ? away(nanos, millivolts, from) : staying(nanos, millivolts, from, seconds);
   }
 
   private void note(long nanos, double millivolts) {

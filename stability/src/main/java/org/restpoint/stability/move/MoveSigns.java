@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  *
  * @param stepMillivolts a change of level by more than this is a move, above 0 mV; empty where a
  *     change of level alone is none
- * @param airMillivolts out of a solution the potential turns back and forth by at least this,
- *     above 0 mV; empty where the meter does not show it
+ * @param airMillivolts out of a solution the potential turns back and forth by at least this, above
+ *     0 mV; empty where the meter does not show it
  * @param readings readings in a row that have to lie off the level before anything has happened, 2
  *     to 100: fewer are a spike
  * @param calmMillivolts in a solution again: the readings of the calm span lie within this, above 0

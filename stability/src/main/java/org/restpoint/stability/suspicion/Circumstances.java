@@ -35,7 +35,9 @@ public record Circumstances(
     return new Circumstances(soaked, Optional.of(true), previousMolesPerLitre);
   }
 
-  /** It stood in a solution of so much, where that is known; nobody has said yet that it is rinsed. */
+  /**
+   * It stood in a solution of so much, where that is known; nobody has said yet that it is rinsed.
+   */
   public Circumstances afterSolution(OptionalDouble molesPerLitre) {
     return new Circumstances(soaked, Optional.empty(), molesPerLitre);
   }

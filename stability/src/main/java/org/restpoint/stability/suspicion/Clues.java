@@ -13,8 +13,8 @@ import java.util.OptionalLong;
  * @param usualSeconds how long it usually takes, s
  * @param usualSpreadMillivolts its usual spread, mV
  * @param circumstances what is known of the electrode's day
- * @param slopePercents slopes of the last accepted calibrations that drew one, % of the ideal slope,
- *     oldest first
+ * @param slopePercents slopes of the last accepted calibrations that drew one, % of the ideal
+ *     slope, oldest first
  * @param warmth its temperature beside the calibration's
  * @param daysToExpiry days until it expires; below 0 since it has expired
  */

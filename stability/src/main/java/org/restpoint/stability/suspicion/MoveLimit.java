@@ -7,10 +7,10 @@ import java.util.Optional;
 /**
  * How far a standard may read from what the calibration in force expects.
  *
- * <p>{@code |m| ≤ L}, m the potential found less the expected one; {@code 2·L} after a night without
- * a standard. And beside its own history, where that has eight readings or more of the like: {@code
- * |m − median| ≤ max(L/2, 6·s)}, s their {@code 1.4826·MAD}. A standard that reads otherwise than it
- * ever did is off although the limit would let it pass.
+ * <p>{@code |m| ≤ L}, m the potential found less the expected one; {@code 2·L} after a night
+ * without a standard. And beside its own history, where that has eight readings or more of the
+ * like: {@code |m − median| ≤ max(L/2, 6·s)}, s their {@code 1.4826·MAD}. A standard that reads
+ * otherwise than it ever did is off although the limit would let it pass.
  *
  * <p>Edge results: of a limit itself a standard still passes. Six s and a floor of half the limit
  * leave what is usual alone; among normally distributed movements one in half a billion lies beyond

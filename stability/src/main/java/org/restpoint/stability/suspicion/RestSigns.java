@@ -65,11 +65,9 @@ record RestSigns(Clues clues) {
   /** How long it took beside how long it usually takes. */
   String seconds() {
     String taken =
-        String.format(
-            Locale.ROOT, "%.0f s", clues.rested().map(HowItRested::seconds).orElse(0.0));
+        String.format(Locale.ROOT, "%.0f s", clues.rested().map(HowItRested::seconds).orElse(0.0));
     return clues.usualSeconds().isPresent()
-        ? taken
-            + String.format(Locale.ROOT, ", usually %.0f s", clues.usualSeconds().getAsDouble())
+        ? taken + String.format(Locale.ROOT, ", usually %.0f s", clues.usualSeconds().getAsDouble())
         : taken;
   }
 
@@ -77,15 +75,11 @@ record RestSigns(Clues clues) {
   String spread() {
     String seen =
         String.format(
-            Locale.ROOT,
-            "%.2f mV",
-            clues.rested().map(HowItRested::spreadMillivolts).orElse(0.0));
+            Locale.ROOT, "%.2f mV", clues.rested().map(HowItRested::spreadMillivolts).orElse(0.0));
     return clues.usualSpreadMillivolts().isPresent()
         ? seen
             + String.format(
-                Locale.ROOT,
-                ", usually over %.2f mV",
-                clues.usualSpreadMillivolts().getAsDouble())
+                Locale.ROOT, ", usually over %.2f mV", clues.usualSpreadMillivolts().getAsDouble())
         : seen;
   }
 }

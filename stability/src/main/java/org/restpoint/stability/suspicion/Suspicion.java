@@ -133,7 +133,8 @@ public record Suspicion(Clues clues) {
     return away
         ? Optional.empty()
         : new Weighing(Suspect.RINSE_MISSED)
-            .accuse(unrinsed, 4, "nobody said that the electrode was rinsed since the solution before")
+            .accuse(
+                unrinsed, 4, "nobody said that the electrode was rinsed since the solution before")
             .accuse(
                 share.isPresent() && carried <= NEVER_CARRIED,
                 carried <= MOST_CARRIED ? 4 : 1.5,
@@ -147,7 +148,9 @@ public record Suspicion(Clues clues) {
                     + " carried into this one.");
   }
 
-  /** The share of the solution before that explains the reading; empty where it lies away from it. */
+  /**
+   * The share of the solution before that explains the reading; empty where it lies away from it.
+   */
   private OptionalDouble carriedShare() {
     OptionalDouble before = clues.circumstances().previousMolesPerLitre();
     if (before.isEmpty() || clues.moved().isEmpty()) {

@@ -133,8 +133,7 @@ class MoveDetectorTest {
   private static int bubblesTold(MoveSigns signs) {
     int told = 0;
     for (int seed = 0; seed < 300; seed++) {
-      told +=
-          new MadeMoves(seed, 1).stay(60).bubble(40).stay(30).told(signs, 30).isEmpty() ? 0 : 1;
+      told += new MadeMoves(seed, 1).stay(60).bubble(40).stay(30).told(signs, 30).isEmpty() ? 0 : 1;
     }
     return told;
   }
