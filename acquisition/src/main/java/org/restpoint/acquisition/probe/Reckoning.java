@@ -25,6 +25,7 @@ import org.restpoint.stability.suspicion.HowItRested;
 /** Turns what was read into a result or a calibration, with its id. */
 final class Reckoning {
 
+  private final ProbeSettings settings;
   private final Ids ids;
   private final CalibrationBook calibrations;
   private final Matrix matrix;
@@ -42,6 +43,7 @@ final class Reckoning {
       Doorman doorman,
       ProbeMemory memory,
       Archive archive) {
+    this.settings = settings;
     this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
     this.calibrations = calibrations;
     this.matrix = settings.matrix();
@@ -212,6 +214,9 @@ final class Reckoning {
     List<String> flags =
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
     flags.addAll(attempt.skipped());
+    if (Brackets.isOpenedBy(settings, attempt)) {
+      flags.add(Brackets.OPEN);
+    }
     if (attempt.purpose() instanceof Purpose.OfSample) {
       flags.addAll(checks.flags(time));
       samplesSinceStandard++;
