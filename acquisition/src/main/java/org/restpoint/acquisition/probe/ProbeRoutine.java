@@ -2,6 +2,7 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Calibration;
@@ -107,6 +108,24 @@ public final class ProbeRoutine {
   /** Whether nothing that it reads may be kept or published: it stands in a private sample. */
   public boolean withholds() {
     return replies.withholding();
+  }
+
+  /** Whether it is reading a sample, or a portion of it, right now. */
+  public boolean isReading(String sampleNumber) {
+    return attempt
+        .flatMap(running -> running.purpose().sample())
+        .filter(record -> record.path("number").asText().equals(sampleNumber))
+        .isPresent();
+  }
+
+  /** Results of a sample are not kept any more: it remembers nothing of them. */
+  public void forget(Collection<String> results) {
+    reckoning.forget(results);
+  }
+
+  /** It stands in a sample of which nothing is to be kept until it stands elsewhere. */
+  public void withhold() {
+    replies.withhold();
   }
 
   /** Takes a reading. */

@@ -3,6 +3,7 @@ package org.restpoint.acquisition.probe;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -94,6 +95,14 @@ final class Reckoning {
         attempt.isConfidential() ? OptionalDouble.empty() : content(event, attempt);
     know(before -> before.afterSolution(content));
     return event;
+  }
+
+  /** Some results are not kept any more. */
+  void forget(Collection<String> results) {
+    checks.forget(results);
+    know(
+        before ->
+            new Circumstances(before.soaked(), before.rinsedSince(), OptionalDouble.empty()));
   }
 
   /** What the solution held that the electrode was in, mol/L, where that is known. */
