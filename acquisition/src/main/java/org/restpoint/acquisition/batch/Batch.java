@@ -133,8 +133,7 @@ public record Batch(
         others.set(place, emptied);
         if (place < seen.size()) {
           seen.set(
-              place,
-              Outcomes.rinsed(BatchSummary.Cup.unread(emptied.name(), emptied.holds())));
+              place, Outcomes.rinsed(BatchSummary.Cup.unread(emptied.name(), emptied.holds())));
         }
       }
     }

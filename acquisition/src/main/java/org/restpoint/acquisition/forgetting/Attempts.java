@@ -16,8 +16,8 @@ import org.restpoint.adapters.journal.StoredEntry;
 
 /**
  * When electrodes stood in a sample: from the instruction to read it until they were told to stand
- * elsewhere. Where cups are changed without a word, until the next reading began, and where that was
- * of a standard, whose beginning is not kept, until the sample's own rest.
+ * elsewhere. Where cups are changed without a word, until the next reading began, and where that
+ * was of a standard, whose beginning is not kept, until the sample's own rest.
  */
 final class Attempts {
 
@@ -120,6 +120,7 @@ final class Attempts {
   }
 
   private static Instant start(Instant end, JsonNode result) {
-    return end.minus(Duration.ofMillis((long) Math.ceil(result.path("elapsedSeconds").asDouble() * 1e3)));
+    return end.minus(
+        Duration.ofMillis((long) Math.ceil(result.path("elapsedSeconds").asDouble() * 1e3)));
   }
 }

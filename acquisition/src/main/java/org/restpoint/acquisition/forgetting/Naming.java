@@ -8,12 +8,14 @@ import org.restpoint.acquisition.event.SampleRecord;
 
 /**
  * Finds out whether JSON of ours names a sample: by its number where one stands, by words like
- * {@code sample S-1}, or by the id of one of its results. A number alone is not looked for: sample 7
- * is not every 7.
+ * {@code sample S-1}, or by the id of one of its results. A number alone is not looked for: sample
+ * 7 is not every 7.
  */
 final class Naming {
 
-  /** After a number or an id that goes on here, another one is meant: S-1 is not S-1-b, nor S-12. */
+  /**
+   * After a number or an id that goes on here, another one is meant: S-1 is not S-1-b, nor S-12.
+   */
   private static final String ENDS = "(?![\\p{L}\\p{N}]|[-_./:][\\p{L}\\p{N}])";
 
   private static final String BEGINS = "(?<![\\p{L}\\p{N}]|[\\p{L}\\p{N}][-_./:])";

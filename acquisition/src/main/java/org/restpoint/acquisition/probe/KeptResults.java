@@ -48,6 +48,7 @@ public final class KeptResults implements Archive {
     int before = latest.size();
     latest.values().removeIf(result -> result.isOf(sampleNumber));
     boolean recorded = records.remove(SampleRecord.idOf(sampleNumber)) != null;
-    return new Erased(before - latest.size(), 0, 0, recorded ? 1 : 0, Set.of(), true, Optional.empty());
+    return new Erased(
+        before - latest.size(), 0, 0, recorded ? 1 : 0, Set.of(), true, Optional.empty());
   }
 }

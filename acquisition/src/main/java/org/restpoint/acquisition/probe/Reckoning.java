@@ -101,8 +101,7 @@ final class Reckoning {
   void forget(Collection<String> results) {
     checks.forget(results);
     know(
-        before ->
-            new Circumstances(before.soaked(), before.rinsedSince(), OptionalDouble.empty()));
+        before -> new Circumstances(before.soaked(), before.rinsedSince(), OptionalDouble.empty()));
   }
 
   /** What the solution held that the electrode was in, mol/L, where that is known. */

@@ -81,8 +81,10 @@ public record Topics(String station) {
     return event instanceof Progress || event instanceof RawReading;
   }
 
-  /** Whether an event is kept and answered but has no topic, because it names people or is
-   * the caller's. */
+  /**
+   * Whether an event is kept and answered but has no topic, because it names people or is the
+   * caller's.
+   */
   public static boolean unpublished(Event event) {
     return event instanceof SampleRecord || event instanceof Forgotten;
   }

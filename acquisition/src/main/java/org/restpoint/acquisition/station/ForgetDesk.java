@@ -34,8 +34,7 @@ final class ForgetDesk {
   private final Output output;
   private final Archive archive;
 
-  ForgetDesk(
-      String station, Map<String, BatchRoutine> routines, Output output, Archive archive) {
+  ForgetDesk(String station, Map<String, BatchRoutine> routines, Output output, Archive archive) {
     this.station = station;
     this.routines = routines;
     this.output = output;

@@ -17,7 +17,8 @@ sealed interface Moment {
 
     /** As a message. */
     String message() {
-      return "{\"at\":\"%s\",\"mv\":%s,\"t\":%s}".formatted(time, millivolts, MadeElectrode.CELSIUS);
+      return "{\"at\":\"%s\",\"mv\":%s,\"t\":%s}"
+          .formatted(time, millivolts, MadeElectrode.CELSIUS);
     }
   }
 
