@@ -3,6 +3,7 @@ package org.restpoint.acquisition.probe;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Result;
@@ -54,6 +55,11 @@ final class Brackets {
   /** Another electrode: nothing ends the brackets that are open. */
   void forget() {
     open.clear();
+  }
+
+  /** Results that are not kept any more. */
+  void forget(Collection<String> results) {
+    open.removeIf(each -> results.contains(each.id()));
   }
 
   /** Whether a result of this attempt is to be worked out again. */

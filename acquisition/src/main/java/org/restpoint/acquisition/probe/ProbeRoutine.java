@@ -112,7 +112,8 @@ public final class ProbeRoutine {
 
   /** Whether it is reading a sample, or a portion of it, right now. */
   public boolean isReading(String sampleNumber) {
-    return attempt
+    return underway
+        .attempt()
         .flatMap(running -> running.purpose().sample())
         .filter(record -> record.path("number").asText().equals(sampleNumber))
         .isPresent();
@@ -121,6 +122,7 @@ public final class ProbeRoutine {
   /** Results of a sample are not kept any more: it remembers nothing of them. */
   public void forget(Collection<String> results) {
     reckoning.forget(results);
+    brackets.forget(results);
   }
 
   /** It stands in a sample of which nothing is to be kept until it stands elsewhere. */
