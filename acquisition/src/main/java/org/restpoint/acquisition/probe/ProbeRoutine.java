@@ -266,6 +266,10 @@ public final class ProbeRoutine {
   private void begin(Instant time, Instruction instruction, Purpose purpose) {
     underway.leaveStream(time);
     List<String> skipped = day.into(time, purpose);
+    if (settings.care().isPresent()) {
+      reckoning.know(
+          known -> known.before(!skipped.contains("not-soaked"), !skipped.contains("not-rinsed")));
+    }
     if (!(purpose instanceof Purpose.OfStandard)) {
       calibrations.endRound();
     }

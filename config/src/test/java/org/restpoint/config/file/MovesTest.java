@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,9 +17,10 @@ class MovesTest {
   @TempDir Path folder;
 
   private static Moves moves(Station station, String name) {
-    Probe probe = station.probes().get(name);
-    assertThat(probe).isNotNull();
-    return probe.electrode().orElseThrow().moves();
+    return Optional.ofNullable(station.probes().get(name))
+        .flatMap(Probe::electrode)
+        .orElseThrow()
+        .moves();
   }
 
   @Test
