@@ -7,7 +7,6 @@ import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.restpoint.acquisition.records.BudgetWriter;
@@ -48,11 +47,15 @@ final class RecordsCommand implements Callable<Integer> {
     instructions(As.jsonl, As.csv);
 
     private final As usual;
-    private final Set<As> forms;
+    private final String forms;
 
     Of(As usual, As... others) {
       this.usual = usual;
-      this.forms = EnumSet.of(usual, others);
+      this.forms = EnumSet.of(usual, others).toString();
+    }
+
+    private boolean canBe(As form) {
+      return forms.matches(".*\\b%s\\b.*".formatted(form));
     }
 
     private boolean isOfResults() {
@@ -133,7 +136,7 @@ final class RecordsCommand implements Callable<Integer> {
 
   private As form() {
     As form = Optional.ofNullable(as).orElse(of.usual);
-    if (!of.forms.contains(form)) {
+    if (!of.canBe(form)) {
       throw new CommandException(
           ExitStatus.USAGE, "--of %s cannot be written --as %s".formatted(of, form));
     }
