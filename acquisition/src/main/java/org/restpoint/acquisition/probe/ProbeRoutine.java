@@ -110,6 +110,24 @@ public final class ProbeRoutine {
     return replies.withholding();
   }
 
+  /**
+   * Ends the reading of a private sample of which nothing came, as in a replay of a journal that
+   * kept nothing of it.
+   */
+  public void passUnread(Instant given) {
+    Instant time = pass(given);
+    boolean unread =
+        underway
+            .attempt()
+            .filter(running -> running.isConfidential() && running.settling().taken() == 0)
+            .isPresent();
+    if (unread) {
+      underway.clear();
+      reckoning.unseen();
+      tellState(time);
+    }
+  }
+
   /** Whether it is reading a sample, or a portion of it, right now. */
   public boolean isReading(String sampleNumber) {
     return underway

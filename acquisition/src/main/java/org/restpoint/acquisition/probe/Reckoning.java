@@ -88,9 +88,21 @@ final class Reckoning {
     return labelled(results.refused(ids.next(time), time, sample, why));
   }
 
-  /** What comes of an attempt that has ended. */
+  /** A private sample was read, of which nothing is known here. */
+  void unseen() {
+    samplesSinceStandard++;
+    know(before -> before.afterSolution(OptionalDouble.empty()));
+  }
+
+  /**
+   * What comes of an attempt that has ended. A private sample counts as one since the standard,
+   * settled or not: a replay cannot tell which it was.
+   */
   Event ended(Instant time, Attempt attempt) {
     Event event = eventOf(time, attempt);
+    if (attempt.isConfidential() && !isAtRest(attempt)) {
+      samplesSinceStandard++;
+    }
     OptionalDouble content =
         attempt.isConfidential() ? OptionalDouble.empty() : content(event, attempt);
     know(before -> before.afterSolution(content));
@@ -121,7 +133,7 @@ final class Reckoning {
 
   private Event eventOf(Instant time, Attempt attempt) {
     String id = ids.next(time);
-    boolean atRest = attempt.settling().stage() == Settling.Stage.AT_REST;
+    boolean atRest = isAtRest(attempt);
     if (attempt.purpose() instanceof Purpose.OfStandard of) {
       Calibration calibration =
           atRest
@@ -130,6 +142,10 @@ final class Reckoning {
       return calibration.withFlags(attempt.skipped());
     }
     return labelled(atRest ? sample(id, time, attempt) : results.unsettled(id, time, attempt));
+  }
+
+  private static boolean isAtRest(Attempt attempt) {
+    return attempt.settling().stage() == Settling.Stage.AT_REST;
   }
 
   /** With the record of its sample as it is known now, which may be more than at the beginning. */

@@ -17,6 +17,7 @@ import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.SampleRecord;
+import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.KeptResults;
 import org.restpoint.acquisition.probe.Output;
 import org.restpoint.acquisition.station.StationRoutine;
@@ -122,6 +123,9 @@ public final class Replay implements Output {
     while (!waiting.isEmpty() && waiting.peek().time().isBefore(end)) {
       TimedInstruction next = waiting.remove();
       routine.elapse(next.time());
+      if (!(next.instruction().task() instanceof Instruction.Cancel)) {
+        routine.passUnread(next.time(), next.probe());
+      }
       routine.instruct(next.time(), next.probe(), next.instruction());
       flush();
     }

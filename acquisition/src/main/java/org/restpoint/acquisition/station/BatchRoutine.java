@@ -60,6 +60,12 @@ final class BatchRoutine {
     return routine.withholds();
   }
 
+  /** Ends the reading of a private sample of which nothing came. */
+  void passUnread(Instant time) {
+    elapse(time);
+    routine.passUnread(time);
+  }
+
   /** Whether it is reading a sample right now. */
   boolean isReading(String sampleNumber) {
     return routine.isReading(sampleNumber);

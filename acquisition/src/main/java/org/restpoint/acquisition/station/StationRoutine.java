@@ -114,6 +114,15 @@ public final class StationRoutine {
     return routine != null && routine.withholds();
   }
 
+  /**
+   * Ends the reading of a private sample of which nothing came: a journal keeps neither its
+   * readings nor when it ended, and something else was asked of the probe since.
+   */
+  public void passUnread(Instant time, String probe) {
+    elapse(time);
+    Optional.ofNullable(routines.get(probe)).ifPresent(routine -> routine.passUnread(time));
+  }
+
   /** Carries out an instruction; one for a probe that is no electrode is refused. */
   public void instruct(Instant time, String probe, Instruction instruction) {
     elapse(time);

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -41,6 +42,8 @@ final class LiveEngine implements EngineListener, AutoCloseable {
   private final CountDownLatch begun = new CountDownLatch(2);
   private final BlockingQueue<Instant> raw = new LinkedBlockingQueue<>();
   private final BlockingQueue<Event> happened = new LinkedBlockingQueue<>();
+  private final BlockingQueue<JsonNode> confided = new LinkedBlockingQueue<>();
+  private final List<String> passed = new CopyOnWriteArrayList<>();
   private final Path folder;
   private final Station station;
   private final Journal journal;
@@ -80,8 +83,11 @@ final class LiveEngine implements EngineListener, AutoCloseable {
 
   @Override
   public void passing(String topic, String payload) {
+    passed.add(payload);
     if (topic.endsWith("/raw")) {
       raw.add(Instant.parse(parse(payload).get("time").asText()));
+    } else if (topic.endsWith("/answer")) {
+      confided.add(parse(payload));
     }
   }
 
@@ -157,6 +163,23 @@ final class LiveEngine implements EngineListener, AutoCloseable {
       Thread.currentThread().interrupt();
       throw new IllegalStateException(e);
     }
+  }
+
+  /** Waits for an answer that is for the caller alone; fails when none comes. */
+  JsonNode nextConfided() {
+    try {
+      JsonNode answer = confided.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      assertThat(answer).as("an answer").isNotNull();
+      return answer;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** What went out past the journal so far. */
+  List<String> passed() {
+    return List.copyOf(passed);
   }
 
   /** The engine has taken all it was given and has ended; the journal stays open. */
