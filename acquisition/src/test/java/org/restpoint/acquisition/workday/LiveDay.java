@@ -1,12 +1,10 @@
 package org.restpoint.acquisition.workday;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
-import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.adapters.mqtt.Subscriber;
 
 /**
@@ -73,18 +71,10 @@ final class LiveDay implements AutoCloseable {
   private void await(String topic, Predicate<JsonNode> wanted) {
     client.next(
         message -> {
-          JsonNode said = parse(message.payload());
+          JsonNode said = Heard.parse(message.payload());
           heard.take(said);
           return message.topic().equals(SAID + topic) && wanted.test(said);
         });
-  }
-
-  private static JsonNode parse(String json) {
-    try {
-      return EventJson.mapper().readTree(json);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
   }
 
   @Override
