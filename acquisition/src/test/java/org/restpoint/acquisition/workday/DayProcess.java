@@ -39,9 +39,7 @@ final class DayProcess implements AutoCloseable {
               .start();
       DayProcess started = new DayProcess(process);
       BufferedReader said = process.inputReader();
-      for (String line = said.readLine();
-          !DayService.HEARS.equals(line);
-          line = said.readLine()) {
+      for (String line = said.readLine(); !DayService.HEARS.equals(line); line = said.readLine()) {
         assertThat(line).as("what it says, see service.log").isNotNull();
       }
       return started;

@@ -36,8 +36,7 @@ final class DayService {
     try (Service service =
         Service.start(((StationFile.Outcome.Understood) station).station(), around)) {
       Link link = service.link(Workday.PROBE).orElseThrow();
-      Eventually.become(
-          HEARS, () -> link.check().condition() == LinkHealth.Condition.READING);
+      Eventually.become(HEARS, () -> link.check().condition() == LinkHealth.Condition.READING);
       System.out.println(HEARS);
       while (System.in.read() >= 0) {
         // Until nobody is there any more.

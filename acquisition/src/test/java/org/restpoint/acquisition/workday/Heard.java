@@ -83,7 +83,8 @@ final class Heard {
   void assertEvents(Collection<String> untold) {
     List<Map<String, String>> rows =
         Table.rows("events.csv").stream().filter(row -> !untold.contains(row.get("what"))).toList();
-    List<JsonNode> told = events.values().stream().filter(event -> !words(event).isEmpty()).toList();
+    List<JsonNode> told =
+        events.values().stream().filter(event -> !words(event).isEmpty()).toList();
     assertThat(told.stream().map(Heard::words).toList())
         .containsExactlyElementsOf(
             rows.stream()

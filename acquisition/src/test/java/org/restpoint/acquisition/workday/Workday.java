@@ -17,8 +17,8 @@ import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.records.SampleList;
 
 /**
- * The working day of {@code workday/plan.csv} as it goes on: what the meter sends every five seconds
- * while there is power, and what is told in between.
+ * The working day of {@code workday/plan.csv} as it goes on: what the meter sends every five
+ * seconds while there is power, and what is told in between.
  */
 final class Workday {
 
