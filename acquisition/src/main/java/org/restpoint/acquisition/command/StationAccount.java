@@ -5,6 +5,7 @@ import java.util.List;
 import org.restpoint.acquisition.probe.Words;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
 import org.restpoint.config.station.Probe;
@@ -137,7 +138,16 @@ final class StationAccount {
     lines.add(INDENT + calibrate(electrode.calibrate()));
     ChemistryAccount.of(electrode).forEach(line -> lines.add(INDENT + line));
     ChecksAccount.of(electrode.checks()).forEach(line -> lines.add(INDENT + line));
+    electrode.care().ifPresent(care -> lines.add(INDENT + care(care)));
     lines.add(INDENT + routine(electrode.routine()));
+  }
+
+  private static String care(Care care) {
+    return "soaks %s after storage; dried after %s out of solution; a long rest is over %s days"
+        .formatted(
+            Words.span(care.soak()),
+            Words.span(care.dryAfter()),
+            Words.number(care.longRest().toHours() / 24.0));
   }
 
   private static String temperature(TemperatureSource source) {

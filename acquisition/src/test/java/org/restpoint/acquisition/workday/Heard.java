@@ -2,6 +2,7 @@ package org.restpoint.acquisition.workday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.restpoint.acquisition.event.EventJson;
 
 /** What the service said in the course of the day, in the order in which it was said. */
 final class Heard {
@@ -17,6 +19,14 @@ final class Heard {
   private static final int ACCEPTED = 64;
 
   private final Map<String, JsonNode> events = new LinkedHashMap<>();
+
+  static JsonNode parse(String json) {
+    try {
+      return EventJson.mapper().readTree(json);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
 
   /** Takes an event; the same again, and what is no event to keep, changes nothing. */
   void take(JsonNode event) {

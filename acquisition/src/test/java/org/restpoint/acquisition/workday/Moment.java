@@ -17,8 +17,7 @@ sealed interface Moment {
 
     /** As a message. */
     String message() {
-      return "{\"at\":\"%s\",\"mv\":%s,\"t\":%s}"
-          .formatted(time, millivolts, MadeElectrode.CELSIUS);
+      return "{\"mv\":%s,\"t\":%s}".formatted(millivolts, MadeElectrode.CELSIUS);
     }
   }
 

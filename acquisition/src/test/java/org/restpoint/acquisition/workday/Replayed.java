@@ -44,7 +44,7 @@ final class Replayed {
       new Replay(
               Stations.read(folder, Table.text("station.yaml")),
               false,
-              event -> heard.take(EventJson.mapper().valueToTree(event)),
+              event -> heard.take(Heard.parse(EventJson.write(event))),
               complaint -> {})
           .run(recording, InstructionFile.read(told));
       return heard;

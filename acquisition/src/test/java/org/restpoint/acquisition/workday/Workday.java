@@ -17,15 +17,15 @@ import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.records.SampleList;
 
 /**
- * The working day of {@code workday/plan.csv} as it goes on: what the meter sends every two seconds
- * while there is power, and what is told in between.
+ * The working day of {@code workday/plan.csv} as it goes on: what the meter sends every five
+ * seconds while there is power, and what is told in between.
  */
 final class Workday {
 
   static final String PROBE = "no3-a";
   static final String STATION = "workday-bench";
   static final Instant START = Instant.parse("2026-05-28T13:00:00Z");
-  static final int INTERVAL_SECONDS = 2;
+  static final int INTERVAL_SECONDS = 5;
 
   private static final LocalDate DATE = LocalDate.parse("2026-05-28");
   private static final ZoneOffset PLACE = ZoneOffset.ofHours(-5);
