@@ -123,6 +123,23 @@ public record Batch(
     return stage == Stage.READING ? givenUp() : this;
   }
 
+  /** The same with cups to rinse in where there were cups of a sample, read or not. */
+  public Batch forgetting(String sampleNumber) {
+    List<Cup> others = new ArrayList<>(cups);
+    List<BatchSummary.Cup> seen = new ArrayList<>(outcomes);
+    for (int place = 0; place < cups.size(); place++) {
+      if (Cup.isOf(cups.get(place).line(), sampleNumber)) {
+        Cup emptied = Cup.of(Cup.emptied(cups.get(place).line(), sampleNumber, place));
+        others.set(place, emptied);
+        if (place < seen.size()) {
+          seen.set(
+              place, Outcomes.rinsed(BatchSummary.Cup.unread(emptied.name(), emptied.holds())));
+        }
+      }
+    }
+    return new Batch(begun, others, at, stage, seen);
+  }
+
   /** The reading of the present cup has ended with this answer. */
   public Batch ended(Answer answer) {
     Batch after = noted(before -> Outcomes.of(before, answer));

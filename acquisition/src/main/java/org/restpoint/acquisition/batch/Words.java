@@ -31,7 +31,7 @@ public final class Words {
     String cup = words(batch.present());
     return batch.mayBeReadAgain()
         ? "Nothing came of %s; read it again: in-place - or go on: next".formatted(cup)
-        : "What %s has to give is had; when ready to move, say: next".formatted(cup);
+        : "Done with %s; when ready to move, say: next".formatted(cup);
   }
 
   private static String words(Optional<Cup> cup) {

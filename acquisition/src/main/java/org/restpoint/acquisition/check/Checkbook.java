@@ -2,6 +2,7 @@ package org.restpoint.acquisition.check;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,6 +57,11 @@ public final class Checkbook {
     for (CheckRole role : CheckRole.values()) {
       spans.put(role, Span.begin(role));
     }
+  }
+
+  /** Results that are not kept any more: no check can doubt them. */
+  public void forget(Collection<String> results) {
+    ids.removeAll(results);
   }
 
   /** What the result of a sample must carry a flag for. */

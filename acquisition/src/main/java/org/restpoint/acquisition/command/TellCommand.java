@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
       "[recipe=NAME] [private=true], verify standard=NAME,",
       "verify role=blank, verify role=duplicate|spike sample=NUMBER, sample number=NUMBER [grower=NAME kind=soil ...],",
       "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode],",
-      "accept-standard [because=TEXT], cancel.",
+      "accept-standard [because=TEXT], forget sample=NUMBER, cancel.",
       "In a batch: next [skip=true], in-place [cup=NAME], done; its list is given by: batch."
     })
 final class TellCommand implements Callable<Integer> {

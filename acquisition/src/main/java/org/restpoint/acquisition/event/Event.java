@@ -17,10 +17,19 @@ import java.time.Instant;
   @JsonSubTypes.Type(value = BatchSummary.class, name = "batch"),
   @JsonSubTypes.Type(value = Progress.class, name = "settling"),
   @JsonSubTypes.Type(value = RawReading.class, name = "reading"),
-  @JsonSubTypes.Type(value = SampleRecord.class, name = "sample")
+  @JsonSubTypes.Type(value = SampleRecord.class, name = "sample"),
+  @JsonSubTypes.Type(value = Forgotten.class, name = "forgotten")
 })
 public sealed interface Event
-    permits Result, Calibration, Notice, State, BatchSummary, Progress, RawReading, SampleRecord {
+    permits Result,
+        Calibration,
+        Notice,
+        State,
+        BatchSummary,
+        Progress,
+        RawReading,
+        SampleRecord,
+        Forgotten {
 
   /** The probe it is about. */
   String probe();

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.instruction.Instruction.Task;
 
 /**
@@ -38,6 +40,27 @@ public record Cup(String name, String holds, Optional<Task> reading, ObjectNode 
     return Optional.ofNullable(line.get("standard"))
         .or(() -> Optional.ofNullable(line.get("check")))
         .map(name -> name.textValue());
+  }
+
+  /** Whether a line of a list is a cup of a sample, or of a portion of it. */
+  public static boolean isOf(ObjectNode line, String sampleNumber) {
+    return Stream.of("sample", "duplicate", "spike")
+        .map(line::path)
+        .map(held -> held.isObject() ? held.path("number") : held)
+        .anyMatch(number -> number.asText().equals(sampleNumber));
+  }
+
+  /**
+   * The line in place of one whose sample is not to be told any more: a cup to rinse in.
+   *
+   * @param place its place in the list, for a name where its own tells the sample
+   */
+  public static ObjectNode emptied(ObjectNode line, String sampleNumber, int place) {
+    String name = line.path("cup").asText();
+    return EventJson.mapper()
+        .createObjectNode()
+        .put("cup", name.contains(sampleNumber) ? "forgotten-" + (place + 1) : name)
+        .put("rinse", true);
   }
 
   /** Its name with what it holds: {@code cup 2 (sample S-1)}. */

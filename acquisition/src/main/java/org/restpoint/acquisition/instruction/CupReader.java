@@ -48,7 +48,8 @@ final class CupReader {
         Cup cup = cup(line);
         Integer first = places.putIfAbsent(cup.name(), place);
         if (first != null) {
-          throw new InstructionException("expected a name of its own; found it again, first at " + first);
+          throw new InstructionException(
+              "expected a name of its own; found it again, first at " + first);
         }
         read.add(cup);
       } catch (InstructionException e) {

@@ -159,6 +159,18 @@ public record Instruction(Optional<String> id, Task task) {
     }
   }
 
+  /**
+   * Take all that is kept of a sample out for good.
+   *
+   * @param sample its number; empty as it is stored, where nothing is done any more
+   */
+  public record Forget(Optional<String> sample) implements Task {
+    @Override
+    public String word() {
+      return "forget";
+    }
+  }
+
   /** What a person or a rig says while it goes through a list of cups. */
   public sealed interface OfBatch extends Task {}
 

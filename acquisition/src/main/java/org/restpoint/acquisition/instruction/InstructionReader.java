@@ -34,6 +34,7 @@ public final class InstructionReader {
           "store",
           "replaced",
           "accept-standard",
+          "forget",
           "cancel",
           "batch",
           "next",
@@ -77,6 +78,7 @@ public final class InstructionReader {
       case "store" -> store(fields);
       case "replaced" -> replaced(fields);
       case "accept-standard" -> acceptStandard(fields);
+      case "forget" -> forget(fields);
       case "cancel" -> alone(fields, new Instruction.Cancel());
       case "batch" -> batch(fields);
       case "next" -> next(fields);
@@ -193,6 +195,11 @@ public final class InstructionReader {
   private static Task acceptStandard(Fields fields) {
     fields.only("accept-standard", "because");
     return new Instruction.AcceptStandard(fields.text("because"));
+  }
+
+  private static Task forget(Fields fields) {
+    fields.only("forget", "sample");
+    return new Instruction.Forget(fields.text("sample"));
   }
 
   private static Task soak(Fields fields) {

@@ -18,6 +18,9 @@ public interface Archive {
   /** The latest revision of a sample's record; empty where none is kept. */
   Optional<SampleRecord> record(String sampleNumber);
 
+  /** Takes all that is kept of a sample out for good. */
+  Erased forget(String sampleNumber);
+
   /**
    * The latest settled result of a sample itself, not of a check that was made with it; empty where
    * none is kept.

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.SampleRecord;
 
@@ -40,5 +41,14 @@ public final class KeptResults implements Archive {
   @Override
   public Optional<SampleRecord> record(String sampleNumber) {
     return Optional.ofNullable(records.get(SampleRecord.idOf(sampleNumber)));
+  }
+
+  @Override
+  public Erased forget(String sampleNumber) {
+    int before = latest.size();
+    latest.values().removeIf(result -> result.isOf(sampleNumber));
+    boolean recorded = records.remove(SampleRecord.idOf(sampleNumber)) != null;
+    return new Erased(
+        before - latest.size(), 0, 0, recorded ? 1 : 0, Set.of(), true, Optional.empty());
   }
 }

@@ -5,16 +5,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.SampleRecord;
-import org.restpoint.acquisition.sample.Merged;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.preparation.Prepared;
 import org.restpoint.acquisition.preparation.Recipe;
 import org.restpoint.acquisition.preparation.Recipes;
+import org.restpoint.acquisition.sample.Merged;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.chemistry.ConcentrationUnit;
 
@@ -105,9 +105,7 @@ final class Preparations {
   }
 
   private Optional<Reason> trouble(String name) {
-    return recipes.find(name).isPresent()
-        ? Optional.empty()
-        : Optional.of(recipes.unknown(name));
+    return recipes.find(name).isPresent() ? Optional.empty() : Optional.of(recipes.unknown(name));
   }
 
   private static OptionalDouble moisturePercent(Optional<ObjectNode> sample) {
@@ -137,8 +135,7 @@ final class Preparations {
    * @param record the sample's record, where there is one
    * @param amount what stands in the vessel
    */
-  Result anew(
-      Result result, Optional<String> asked, Optional<ObjectNode> record, Amount amount) {
+  Result anew(Result result, Optional<String> asked, Optional<ObjectNode> record, Amount amount) {
     Outcome outcome = of(asked, record, amount);
     List<String> flags = new ArrayList<>(result.flags());
     flags.removeIf(FLAGS::contains);
@@ -147,7 +144,10 @@ final class Preparations {
         .change()
         .flags(flags)
         .reported(
-            outcome.prepared().map(Prepared::reported).orElseGet(() -> ResultMaker.reported(amount)),
+            outcome
+                .prepared()
+                .map(Prepared::reported)
+                .orElseGet(() -> ResultMaker.reported(amount)),
             outcome.prepared().map(Prepared::preparation))
         .done();
   }

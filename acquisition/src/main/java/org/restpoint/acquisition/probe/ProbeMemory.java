@@ -38,6 +38,8 @@ import org.restpoint.stability.rest.forecast.ResponseHistory;
  * @param checks what was checked; absent in what an earlier version wrote
  * @param standards what is known of its standards beside the calibration in force; absent in what
  *     an earlier version wrote
+ * @param brackets the results that the next calibration on the same slope works out again; absent
+ *     in what an earlier version wrote
  * @param batch the batch that is underway
  */
 @JsonIgnoreProperties(ignoreUnknown = true)
@@ -61,10 +63,12 @@ public record ProbeMemory(
     boolean withholding,
     Optional<CheckMemory> checks,
     Optional<StandardsPast> standards,
+    Optional<List<Brackets.Open>> brackets,
     Optional<Batch> batch) {
 
   public ProbeMemory {
     round = List.copyOf(round);
+    brackets = brackets.map(List::copyOf);
     foretold = foretold.map(List::copyOf);
     refused = List.copyOf(refused);
   }
@@ -89,6 +93,7 @@ public record ProbeMemory(
         Optional.empty(),
         Optional.empty(),
         false,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
@@ -116,6 +121,7 @@ public record ProbeMemory(
         withholding,
         checks,
         standards,
+        brackets,
         underwayBatch);
   }
 

@@ -2,13 +2,12 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.restpoint.acquisition.event.Calibration;
-import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.Doorman.Admission;
-import org.restpoint.config.station.Routine;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.rest.Settling;
 import org.restpoint.stability.suspicion.Circumstances;
@@ -30,11 +29,11 @@ public final class ProbeRoutine {
   private final Response response;
   private final DayBook day;
   private final Replies replies;
-  private final Stream stream;
+  private final Underway underway;
+  private final Brackets brackets;
+  private final Closing closing;
   private final TimeKeeper timeKeeper;
   private final Optional<String> interrupted;
-  private Optional<Attempt> attempt = Optional.empty();
-  private boolean away;
 
   /** A routine that goes on from where {@code memory} was taken. */
   public ProbeRoutine(ProbeSettings settings, ProbeMemory memory, Output output, Archive archive) {
@@ -55,16 +54,15 @@ public final class ProbeRoutine {
             settings,
             calibrations::slopeMillivoltsPerDecade,
             memory.response().filter(learnt -> calibrations.otherAnalyte().isEmpty()));
-    this.stream = Stream.of(settings, memory.stream(), response);
+    this.underway =
+        new Underway(
+            settings, memory, response, (time, why) -> voice.event(reckoning.missing(time, why)));
     this.day = new DayBook(settings, memory);
     this.replies = new Replies(voice, reckoning, memory.withholding());
+    this.brackets = new Brackets(settings, archive, voice, memory);
+    this.closing = new Closing(reckoning, calibrations, replies, response, brackets, voice);
     this.timeKeeper = new TimeKeeper(memory);
-    this.away = memory.away() && isInStream();
     this.interrupted = memory.underway();
-  }
-
-  private boolean isInStream() {
-    return !(settings.routine() instanceof Routine.Instructed);
   }
 
   /** Begins, or goes on after a restart. */
@@ -76,16 +74,13 @@ public final class ProbeRoutine {
             before ->
                 voice.notice(now, Interruptions.otherAnalyte(before, settings.analyte().name())));
     interrupted.ifPresent(what -> voice.notice(now, Interruptions.stopped(what)));
-    stream.begin(now).ifPresent(gap -> voice.notice(now, Interruptions.gap(gap)));
+    underway.begin(now).ifPresent(gap -> voice.notice(now, Interruptions.gap(gap)));
     day.begin(now).ifPresent(reason -> voice.notice(now, reason));
     tellState(now);
   }
 
   /** All it needs to go on later. */
   public ProbeMemory memory() {
-    Optional<Instruction> underway = attempt.flatMap(Attempt::instruction);
-    Optional<Instant> unfinished =
-        attempt.filter(a -> a.instruction().isEmpty()).map(Attempt::start);
     return new ProbeMemory(
         reckoning.ids().lastMillis(),
         reckoning.ids().count(),
@@ -99,13 +94,14 @@ public final class ProbeRoutine {
         calibrations.standardAgain(),
         reckoning.samplesSinceStandard(),
         Optional.of(day.day()),
-        away,
-        Optional.of(stream.memory().from(unfinished)),
-        underway.map(instruction -> instruction.task().word()),
+        underway.away(),
+        Optional.of(underway.memory()),
+        underway.instruction().map(instruction -> instruction.task().word()),
         response.history(),
         replies.withholding(),
         Optional.of(reckoning.checks().memory()),
         Optional.of(calibrations.watch().past()),
+        Optional.of(brackets.open()),
         Optional.empty());
   }
 
@@ -114,17 +110,34 @@ public final class ProbeRoutine {
     return replies.withholding();
   }
 
+  /** Whether it is reading a sample, or a portion of it, right now. */
+  public boolean isReading(String sampleNumber) {
+    return underway
+        .attempt()
+        .flatMap(running -> running.purpose().sample())
+        .filter(record -> record.path("number").asText().equals(sampleNumber))
+        .isPresent();
+  }
+
+  /** Results of a sample are not kept any more: it remembers nothing of them. */
+  public void forget(Collection<String> results) {
+    reckoning.forget(results);
+    brackets.forget(results);
+  }
+
+  /** It stands in a sample of which nothing is to be kept until it stands elsewhere. */
+  public void withhold() {
+    replies.withhold();
+  }
+
   /** Takes a reading. */
   public void reading(Instant time, double millivolts, Temperature temperature) {
     Instant now = pass(time);
-    Optional<Attempt> begun = stream.reading(now, millivolts, away || attempt.isPresent());
-    if (attempt.isEmpty()) {
-      attempt = begun;
-    }
-    if (attempt.isEmpty()) {
+    Optional<Attempt> read = underway.reading(now, millivolts);
+    if (read.isEmpty()) {
       return;
     }
-    Attempt current = attempt.get();
+    Attempt current = read.get();
     Settling.Stage stage = current.accept(now, millivolts, temperature);
     if (!current.isConfidential()) {
       current.progress(settings.station(), settings.probe(), now).ifPresent(voice::event);
@@ -149,19 +162,15 @@ public final class ProbeRoutine {
 
   /** No reading will come any more: what an instruction began is given up at its deadline. */
   public void conclude() {
-    attempt
+    underway
+        .attempt()
         .filter(running -> running.instruction().isPresent())
         .ifPresent(running -> elapse(running.deadline().plusMillis(1)));
   }
 
   /** When something happens next if nothing comes in before; empty while nothing would. */
   public Optional<Instant> due() {
-    return earlier(givingUp(), earlier(day.due(), stream.due()));
-  }
-
-  /** An attempt is given up just after its deadline: a reading at the deadline still counts. */
-  private Optional<Instant> givingUp() {
-    return attempt.map(current -> current.deadline().plusMillis(1));
+    return earlier(underway.givingUp(), earlier(day.due(), underway.dueInStream()));
   }
 
   private static Optional<Instant> earlier(Optional<Instant> a, Optional<Instant> b) {
@@ -175,8 +184,8 @@ public final class ProbeRoutine {
   }
 
   private void happen(Instant time) {
-    if (givingUp().equals(Optional.of(time))) {
-      Attempt over = attempt.orElseThrow();
+    if (underway.givingUp().equals(Optional.of(time))) {
+      Attempt over = underway.attempt().orElseThrow();
       over.giveUp();
       finish(over.deadline(), over);
     } else if (day.due().equals(Optional.of(time))) {
@@ -186,18 +195,7 @@ public final class ProbeRoutine {
       }
       tellState(time);
     } else {
-      dueInStream(time);
-    }
-  }
-
-  private void dueInStream(Instant time) {
-    Stream.Happening happening = stream.happen(time, away);
-    if (happening.missing().isPresent()) {
-      attempt = attempt.filter(current -> current.instruction().isPresent());
-      voice.event(reckoning.missing(time, happening.missing().get()));
-    }
-    if (attempt.isEmpty()) {
-      attempt = happening.attempt();
+      underway.happenInStream(time);
     }
   }
 
@@ -210,10 +208,7 @@ public final class ProbeRoutine {
             before -> {
               voice.notice(now, Interruptions.clockPutBack(before, now));
               day.clockPutBack(before, now);
-              attempt =
-                  attempt.flatMap(
-                      current -> current.again(now, response.watch(), settings.limits()));
-              stream.begin(now);
+              underway.again(now, response.watch(), settings.limits());
               tellState(now);
             });
     return now;
@@ -222,7 +217,7 @@ public final class ProbeRoutine {
   /** Carries out an instruction, or says why not. */
   public void instruct(Instant given, Instruction instruction) {
     Instant time = pass(given);
-    Admission admission = doorman.admit(time, instruction, attempt, day.isSoaking());
+    Admission admission = doorman.admit(time, instruction, underway.attempt(), day.isSoaking());
     if (admission instanceof Admission.Refused refused) {
       replies.refused(time, instruction, refused.reason());
       return;
@@ -231,7 +226,8 @@ public final class ProbeRoutine {
     if (admission instanceof Admission.Read read) {
       begin(time, instruction, read.purpose());
     } else if (instruction.task() instanceof Instruction.AcceptStandard accept) {
-      acceptStandard(time, instruction, accept.because());
+      Calibration calibration = closing.accepted(time, accept.because());
+      voice.done(time, instruction, Optional.of(calibration));
     } else {
       carryOut(time, instruction.task());
       voice.done(time, instruction, Optional.empty());
@@ -241,84 +237,60 @@ public final class ProbeRoutine {
 
   private void carryOut(Instant time, Instruction.Task task) {
     if (task instanceof Instruction.Soak soak) {
-      leaveStream(time);
+      underway.leaveStream(time);
       calibrations.endRound();
       day.soak(time, soak);
     } else if (task instanceof Instruction.Store store) {
-      leaveStream(time);
+      underway.leaveStream(time);
       calibrations.endRound();
       day.store(time, store);
     } else if (task instanceof Instruction.Replaced replaced) {
-      leaveStream(time);
+      underway.leaveStream(time);
       calibrations.forget();
       response.forget();
       reckoning.checks().forget();
+      brackets.forget();
       day.replaced(time);
       voice.notice(time, Interruptions.replaced(replaced.part()));
     } else if (task instanceof Instruction.Rinsed rinsed) {
       day.rinsed(time, rinsed);
       reckoning.know(Circumstances::afterRinse);
-      backInStream(time);
+      if (underway.backInStream(time)) {
+        calibrations.endRound();
+      }
     } else {
       cancel(time);
     }
   }
 
-  private void backInStream(Instant time) {
-    if (isInStream()) {
-      calibrations.endRound();
-      away = false;
-      stream.begin(time);
-    }
-  }
-
-  private void acceptStandard(Instant time, Instruction instruction, Optional<String> because) {
-    Calibration calibration = reckoning.accepted(time, because);
-    voice.event(calibration);
-    calibration.remarks().stream()
-        .filter(remark -> remark.code().equals(CalibrationBook.OVERRIDDEN))
-        .forEach(remark -> voice.notice(time, remark));
-    voice.done(time, instruction, Optional.of(calibration));
-  }
-
   private void begin(Instant time, Instruction instruction, Purpose purpose) {
-    leaveStream(time);
+    underway.leaveStream(time);
     List<String> skipped = day.into(time, purpose);
+    if (settings.care().isPresent()) {
+      reckoning.know(
+          known -> known.before(!skipped.contains("not-soaked"), !skipped.contains("not-rinsed")));
+    }
     if (!(purpose instanceof Purpose.OfStandard)) {
       calibrations.endRound();
     }
-    attempt =
-        Optional.of(
-            Attempt.onInstruction(
-                purpose, time, instruction, skipped, response.watch(), settings.limits()));
-  }
-
-  private void leaveStream(Instant time) {
-    if (attempt.isPresent()) {
-      attempt = Optional.empty();
-      voice.event(reckoning.missing(time, IntervalStream.inMaintenance()));
-    }
-    away = isInStream();
+    underway.put(
+        Attempt.onInstruction(
+            purpose, time, instruction, skipped, response.watch(), settings.limits()));
   }
 
   private void cancel(Instant time) {
-    attempt
-        .flatMap(Attempt::instruction)
+    underway
+        .instruction()
         .ifPresent(
             cancelled ->
                 voice.refused(time, cancelled, Interruptions.cancelled(), Optional.empty()));
-    attempt = Optional.empty();
+    underway.clear();
     day.cancelSoak(time);
   }
 
   private void finish(Instant time, Attempt ended) {
-    attempt = Optional.empty();
-    Event event = reckoning.ended(time, ended);
-    replies.ended(time, ended, event);
-    if (!ended.isConfidential()) {
-      new Aftermath(reckoning.checks(), voice).of(time, ended, event);
-      response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
-    }
+    underway.clear();
+    closing.of(time, ended);
     if (ended.instruction().isPresent()) {
       tellState(time);
     }
@@ -330,6 +302,8 @@ public final class ProbeRoutine {
   }
 
   private void tellState(Instant time) {
-    voice.event(nextStep.state(time, attempt, day, away, reckoning.samplesSinceStandard()));
+    voice.event(
+        nextStep.state(
+            time, underway.attempt(), day, underway.away(), reckoning.samplesSinceStandard()));
   }
 }

@@ -3,6 +3,7 @@ package org.restpoint.acquisition.probe;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,6 +25,7 @@ import org.restpoint.stability.suspicion.HowItRested;
 /** Turns what was read into a result or a calibration, with its id. */
 final class Reckoning {
 
+  private final ProbeSettings settings;
   private final Ids ids;
   private final CalibrationBook calibrations;
   private final Matrix matrix;
@@ -41,6 +43,7 @@ final class Reckoning {
       Doorman doorman,
       ProbeMemory memory,
       Archive archive) {
+    this.settings = settings;
     this.ids = new Ids(settings.probe(), "", memory.lastIdMillis(), memory.lastIdCount());
     this.calibrations = calibrations;
     this.matrix = settings.matrix();
@@ -92,6 +95,13 @@ final class Reckoning {
         attempt.isConfidential() ? OptionalDouble.empty() : content(event, attempt);
     know(before -> before.afterSolution(content));
     return event;
+  }
+
+  /** Some results are not kept any more. */
+  void forget(Collection<String> results) {
+    checks.forget(results);
+    know(
+        before -> new Circumstances(before.soaked(), before.rinsedSince(), OptionalDouble.empty()));
   }
 
   /** What the solution held that the electrode was in, mol/L, where that is known. */
@@ -203,6 +213,9 @@ final class Reckoning {
     List<String> flags =
         new ArrayList<>(doorman.flags(time, attempt.purpose(), samplesSinceStandard));
     flags.addAll(attempt.skipped());
+    if (Brackets.isOpenedBy(settings, attempt)) {
+      flags.add(Brackets.OPEN);
+    }
     if (attempt.purpose() instanceof Purpose.OfSample) {
       flags.addAll(checks.flags(time));
       samplesSinceStandard++;

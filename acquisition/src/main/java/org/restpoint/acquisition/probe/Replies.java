@@ -29,11 +29,16 @@ final class Replies {
     return withholding;
   }
 
+  /** It stands in a sample of which nothing is to be kept any more. */
+  void withhold() {
+    withholding = true;
+  }
+
   /** An instruction is carried out. */
   void accepted(Instant time, Instruction instruction) {
     if (isConfidential(instruction)) {
       withholding = true;
-    } else if (!(instruction.task() instanceof Instruction.Cancel)) {
+    } else if (movesElectrode(instruction.task())) {
       withholding = false;
     }
     voice.accepted(time, instruction);
@@ -69,6 +74,10 @@ final class Replies {
       voice.event(result);
       voice.refused(time, instruction, reason, Optional.of(result));
     }
+  }
+
+  private static boolean movesElectrode(Instruction.Task task) {
+    return !(task instanceof Instruction.Cancel || task instanceof Instruction.AcceptStandard);
   }
 
   private static boolean isConfidential(Instruction instruction) {

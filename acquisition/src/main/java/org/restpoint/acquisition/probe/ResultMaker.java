@@ -120,10 +120,7 @@ final class ResultMaker {
     return draft(id, time, attempt)
         .outcome(Outcome.SETTLED)
         .calibration(used(calibration, time))
-        .amount(
-            amount,
-            lines(told.get().budget(), rest.forecast()),
-            interference)
+        .amount(amount, lines(told.get().budget(), rest.forecast()), interference)
         .verification(checked.map(CheckFinding::verification))
         .prepared(preparation.prepared())
         .judged(all.isEmpty() ? PASS : SUSPECT, all, List.of())
@@ -144,20 +141,22 @@ final class ResultMaker {
 
   /** The same lines, of which the potential's says so where it is a forecast. */
   static List<BudgetLine> lines(List<BudgetLine> lines, boolean forecast) {
-    return !forecast ? lines : lines.stream()
-        .map(
-            line ->
-                line.source().equals(POTENTIAL)
-                    ? new BudgetLine(
-                        POTENTIAL + ", foretold",
-                        line.estimate(),
-                        line.standardUncertainty(),
-                        line.unit(),
-                        line.sensitivity(),
-                        line.contribution(),
-                        line.sharePercent())
-                    : line)
-        .toList();
+    return !forecast
+        ? lines
+        : lines.stream()
+            .map(
+                line ->
+                    line.source().equals(POTENTIAL)
+                        ? new BudgetLine(
+                            POTENTIAL + ", foretold",
+                            line.estimate(),
+                            line.standardUncertainty(),
+                            line.unit(),
+                            line.sensitivity(),
+                            line.contribution(),
+                            line.sharePercent())
+                        : line)
+            .toList();
   }
 
   private boolean differsInTemperature(InForce calibration, Temperature.Known sample) {

@@ -33,9 +33,7 @@ public final class Retelling {
     boolean sameNumber =
         OF_THE_NUMBER.stream()
             .allMatch(field -> field(published.sample(), field).equals(record.path(field)));
-    if (published.concentration().isEmpty()
-        || published.verification().isPresent()
-        || sameNumber) {
+    if (published.concentration().isEmpty() || published.verification().isPresent() || sameNumber) {
       return labelled;
     }
     return preparations.anew(
@@ -51,8 +49,6 @@ public final class Retelling {
   }
 
   private static JsonNode field(Optional<ObjectNode> record, String name) {
-    return record
-        .<JsonNode>map(fields -> fields.path(name))
-        .orElseGet(MissingNode::getInstance);
+    return record.<JsonNode>map(fields -> fields.path(name)).orElseGet(MissingNode::getInstance);
   }
 }

@@ -49,15 +49,21 @@ final class Desk {
     try {
       addressed = InstructionReader.read(message.text());
     } catch (InstructionException e) {
-      refuse(
-          now,
-          message,
-          Optional.empty(),
-          "instruction",
-          new Reason(
-              "instruction-unreadable",
-              String.valueOf(e.getMessage()),
-              "Mend it and send it again."));
+      Answer answer =
+          refusal(
+              now,
+              message,
+              Optional.empty(),
+              "instruction",
+              new Reason(
+                  "instruction-unreadable",
+                  String.valueOf(e.getMessage()),
+                  "Mend it and send it again."));
+      if (Confidence.mayBeOwed(message.text())) {
+        outgoing.confide(answer);
+      } else {
+        outgoing.answer(answer);
+      }
       return;
     }
     Optional<Reason> why = whyNot(now, message, addressed);
@@ -101,6 +107,14 @@ final class Desk {
               "the instruction is retained by the broker, so it may be from any time",
               "Send it without the retain flag."));
     }
+    if (addressed.instruction().task() instanceof Instruction.Forget forget
+        && forget.sample().isEmpty()) {
+      return Optional.of(
+          new Reason(
+              "instruction-unreadable",
+              "sample is missing: expected the number of the sample to forget",
+              "Mend it and send it again."));
+    }
     if (addressed.probe().isPresent() && !addressed.probe().get().equals(message.probe())) {
       return Optional.of(
           new Reason(
@@ -141,15 +155,19 @@ final class Desk {
 
   private void refuse(
       Instant now, Input.Message message, Optional<String> id, String word, Reason reason) {
-    outgoing.answer(
-        new Answer(
-            id,
-            station.name(),
-            message.probe(),
-            now,
-            word,
-            Answer.Verdict.REFUSED,
-            List.of(reason),
-            Optional.empty()));
+    outgoing.answer(refusal(now, message, id, word, reason));
+  }
+
+  private Answer refusal(
+      Instant now, Input.Message message, Optional<String> id, String word, Reason reason) {
+    return new Answer(
+        id,
+        station.name(),
+        message.probe(),
+        now,
+        word,
+        Answer.Verdict.REFUSED,
+        List.of(reason),
+        Optional.empty());
   }
 }

@@ -82,7 +82,7 @@ public final class Engine implements AutoCloseable {
             station,
             Memories.read(journal.memories()),
             outgoing,
-            new JournalArchive(journal, outgoing),
+            new JournalArchive(journal, outgoing, this::commitAll),
             false);
     this.desk = new Desk(station, journal, routine, outgoing);
   }
@@ -247,6 +247,17 @@ public final class Engine implements AutoCloseable {
         }
         TimeUnit.MILLISECONDS.sleep(RETRY.toMillis());
       }
+    }
+  }
+
+  /** What was decided so far is on disk, with what every probe remembers now. */
+  private void commitAll() {
+    outgoing.change(station.probes().keySet());
+    try {
+      commit();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new ServiceException("the engine was stopped before everything was written");
     }
   }
 

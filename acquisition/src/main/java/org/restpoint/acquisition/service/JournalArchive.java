@@ -9,8 +9,12 @@ import java.util.Optional;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.SampleRecord;
+import org.restpoint.acquisition.forgetting.Traces;
 import org.restpoint.acquisition.probe.Archive;
+import org.restpoint.acquisition.probe.Erased;
+import org.restpoint.adapters.journal.Forgetting;
 import org.restpoint.adapters.journal.Journal;
+import org.restpoint.adapters.journal.JournalException;
 import org.restpoint.adapters.journal.StoredEntry;
 
 /** What was published before: what still waits for its commit, then what the journal keeps. */
@@ -18,10 +22,50 @@ final class JournalArchive implements Archive {
 
   private final Journal journal;
   private final Outgoing outgoing;
+  private final Runnable commit;
+  private boolean clean = true;
 
-  JournalArchive(Journal journal, Outgoing outgoing) {
+  /**
+   * An archive.
+   *
+   * @param commit brings to disk what still waits for its commit
+   */
+  JournalArchive(Journal journal, Outgoing outgoing, Runnable commit) {
     this.journal = journal;
     this.outgoing = outgoing;
+    this.commit = commit;
+  }
+
+  /**
+   * Takes a sample out of the journal. Where bytes were left the last time, because somebody read
+   * the journal then, the next asking takes them out whatever it asks for.
+   */
+  @Override
+  public Erased forget(String sampleNumber) {
+    commit.run();
+    try {
+      return erase(sampleNumber);
+    } catch (JournalException e) {
+      return Erased.failed(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Erased erase(String sampleNumber) {
+    Traces traces = Traces.of(journal, sampleNumber);
+    if (traces.isNothing() && clean) {
+      return Erased.nothing();
+    }
+    boolean before = clean;
+    Forgetting.Forgotten gone = journal.forget(traces.forgetting());
+    clean = gone.clean();
+    return new Erased(
+        traces.results(),
+        gone.readings(),
+        traces.instructions(),
+        traces.others() + (before ? 0 : 1),
+        traces.standing(),
+        clean,
+        Optional.empty());
   }
 
   @Override

@@ -60,6 +60,11 @@ final class Outgoing implements Output {
     changed.add(instruction.probe());
   }
 
+  /** Their memories may have changed. */
+  void change(Set<String> probes) {
+    changed.addAll(probes);
+  }
+
   /** Whether an instruction is among those kept since the last commit. */
   boolean keeps(String probe, String id) {
     return instructions.stream()

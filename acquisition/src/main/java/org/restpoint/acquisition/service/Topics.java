@@ -3,6 +3,7 @@ package org.restpoint.acquisition.service;
 import org.restpoint.acquisition.event.BatchSummary;
 import org.restpoint.acquisition.event.Calibration;
 import org.restpoint.acquisition.event.Event;
+import org.restpoint.acquisition.event.Forgotten;
 import org.restpoint.acquisition.event.Notice;
 import org.restpoint.acquisition.event.Progress;
 import org.restpoint.acquisition.event.RawReading;
@@ -64,6 +65,8 @@ public record Topics(String station) {
       return "settling";
     } else if (event instanceof SampleRecord) {
       return "sample";
+    } else if (event instanceof Forgotten) {
+      return "forgotten";
     }
     return "raw";
   }
@@ -78,9 +81,12 @@ public record Topics(String station) {
     return event instanceof Progress || event instanceof RawReading;
   }
 
-  /** Whether an event is kept and answered but has no topic, because it names people. */
+  /**
+   * Whether an event is kept and answered but has no topic, because it names people or is the
+   * caller's.
+   */
   public static boolean unpublished(Event event) {
-    return event instanceof SampleRecord;
+    return event instanceof SampleRecord || event instanceof Forgotten;
   }
 
   private String of(String probe, String what) {

@@ -60,6 +60,31 @@ final class BatchRoutine {
     return routine.withholds();
   }
 
+  /** Whether it is reading a sample right now. */
+  boolean isReading(String sampleNumber) {
+    return routine.isReading(sampleNumber);
+  }
+
+  /**
+   * Remembers nothing of a sample any more.
+   *
+   * @param results the sample's results
+   * @return whether a list of cups told of it
+   */
+  boolean forget(Instant time, String sampleNumber, List<String> results) {
+    if (!results.isEmpty()) {
+      routine.forget(results);
+    }
+    boolean listed = voice.forget(sampleNumber);
+    voice.tellState(time);
+    return listed;
+  }
+
+  /** It stands in a sample of which nothing is to be kept until it stands elsewhere. */
+  void withhold() {
+    routine.withhold();
+  }
+
   /** When something happens next if nothing comes in before. */
   Optional<Instant> due() {
     return Stream.of(routine.due(), watch.flatMap(MoveWatch::until))

@@ -86,6 +86,18 @@ final class BatchVoice implements Output {
     awaited = wasRead && onwards && is(Stage.MOVING);
   }
 
+  /**
+   * Nothing may be told of a sample any more.
+   *
+   * @return whether a list of cups told of it
+   */
+  boolean forget(String sampleNumber) {
+    lastWord.forget();
+    Optional<Batch> before = batch;
+    batch = batch.map(now -> now.forgetting(sampleNumber));
+    return !batch.equals(before);
+  }
+
   /** The reading that has ended since this was asked last. */
   Optional<Ended> takeEnded() {
     Optional<Ended> taken = ended;

@@ -22,6 +22,12 @@ final class LastWord {
     answers.clear();
   }
 
+  /** What was answered may not be said again. */
+  void forget() {
+    answers.clear();
+    id = Optional.empty();
+  }
+
   /** Keeps an answer to it; one to another is passed over. */
   void heard(Answer answer) {
     if (id.isPresent() && id.equals(answer.id())) {

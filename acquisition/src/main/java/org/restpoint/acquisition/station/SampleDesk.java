@@ -37,8 +37,7 @@ final class SampleDesk {
    *
    * @param retellings how the results of each electrode are told again, by its name
    */
-  SampleDesk(
-      String station, Map<String, Retelling> retellings, Output output, Archive archive) {
+  SampleDesk(String station, Map<String, Retelling> retellings, Output output, Archive archive) {
     this.station = station;
     this.retellings = Map.copyOf(retellings);
     this.output = output;

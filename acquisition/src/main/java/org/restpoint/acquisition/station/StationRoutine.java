@@ -34,6 +34,7 @@ public final class StationRoutine {
   private final boolean allRaw;
   private final Temperatures temperatures = new Temperatures();
   private final SampleDesk samples;
+  private final ForgetDesk forgetting;
   private final Map<String, BatchRoutine> routines = new LinkedHashMap<>();
 
   /**
@@ -68,6 +69,7 @@ public final class StationRoutine {
           new BatchRoutine(settings, moves(settings.probe()), memory, this.output, archive));
     }
     samples = new SampleDesk(station.name(), retellings, this.output, archive);
+    forgetting = new ForgetDesk(station.name(), routines, this.output, archive);
   }
 
   private Moves moves(String probe) {
@@ -117,7 +119,9 @@ public final class StationRoutine {
     elapse(time);
     BatchRoutine routine = routines.get(probe);
     if (routine != null) {
-      if (samples.take(time, probe, instruction)) {
+      if (instruction.task() instanceof Instruction.Forget forget) {
+        forgetting.take(time, probe, instruction, forget.sample());
+      } else if (samples.take(time, probe, instruction)) {
         routine.instruct(time, instruction);
       }
       return;

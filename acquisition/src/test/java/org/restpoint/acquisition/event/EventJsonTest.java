@@ -51,7 +51,8 @@ class EventJsonTest {
         OptionalDouble.of(-1e-300),
         OptionalDouble.of(0.02),
         Optional.of(
-            new CalibrationUsed("c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5, Optional.of("d"))),
+            new CalibrationUsed(
+                "c", -57.1, 96.5, 201.2, 22.3, OptionalDouble.of(0.3), 61.5, Optional.of("d"))),
         Optional.of(new Amount(11.3, "mg/L", "as-N", 0.4, 2, "=")),
         Optional.of(new Reported(11.3, "mg/L", "as-N", 0.4, 2, "=", "solution as measured")),
         Optional.of(

@@ -34,14 +34,17 @@ class CupReaderTest {
             "cup 2 (sample S-1)",
             "cup 3 (standard mid as a check)",
             "cup 4 (to rinse in)");
-    assertThat(cups).extracting(cup -> cup.standard().orElse("")).containsExactly("mid", "", "mid", "");
+    assertThat(cups)
+        .extracting(cup -> cup.standard().orElse(""))
+        .containsExactly("mid", "", "mid", "");
   }
 
   @Test
   void aCupIsWrittenAsItStandsInTheListAndReadAgain() throws JsonProcessingException {
     Cup cup = cups("[{'cup':'2','sample':{'number':'S-1','field':'north'}}]").get(0);
     String json = EventJson.write(cup);
-    assertThat(json).isEqualTo("{\"cup\":\"2\",\"sample\":{\"number\":\"S-1\",\"field\":\"north\"}}");
+    assertThat(json)
+        .isEqualTo("{\"cup\":\"2\",\"sample\":{\"number\":\"S-1\",\"field\":\"north\"}}");
     assertThat(EventJson.mapper().readValue(json, Cup.class)).isEqualTo(cup);
     assertThat(cup.holds()).isEqualTo("sample S-1");
   }

@@ -58,7 +58,10 @@ class CupTableTest {
     assertThatThrownBy(() -> CupTable.read(empty))
         .hasMessage("expected a line of column names and a line for each cup; found none");
     Path bytes =
-        Files.write(folder.resolve("latin.csv"), "cup,sample\n1,Süd\n".getBytes(StandardCharsets.ISO_8859_1));
-    assertThatThrownBy(() -> CupTable.read(bytes)).hasMessageStartingWith("it is not text in UTF-8");
+        Files.write(
+            folder.resolve("latin.csv"),
+            "cup,sample\n1,Süd\n".getBytes(StandardCharsets.ISO_8859_1));
+    assertThatThrownBy(() -> CupTable.read(bytes))
+        .hasMessageStartingWith("it is not text in UTF-8");
   }
 }

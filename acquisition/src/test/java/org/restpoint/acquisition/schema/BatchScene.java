@@ -153,6 +153,11 @@ final class BatchScene implements Output {
     said.add(answer);
   }
 
+  @Override
+  public void confide(Answer answer) {
+    answer(answer);
+  }
+
   private static Station station(Moves moves) {
     Station plain = StationScene.station();
     Map<String, Probe> probes = new HashMap<>(plain.probes());
@@ -171,7 +176,9 @@ final class BatchScene implements Output {
         Optional.empty(),
         plain.logs(),
         plain.standards(),
-        probes);
+        plain.recipes(),
+        probes,
+        plain.guidance());
   }
 
   private static Electrode moving(Electrode e, Moves moves) {
@@ -185,7 +192,9 @@ final class BatchScene implements Output {
         e.interferents(),
         e.settle(),
         e.calibrate(),
+        e.checks(),
         e.routine(),
+        e.care(),
         moves);
   }
 }

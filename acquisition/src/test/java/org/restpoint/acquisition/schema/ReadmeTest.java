@@ -141,6 +141,22 @@ class ReadmeTest {
   }
 
   @Test
+  void theExchangeOfABatchIsWhatTheServiceSaysAndTakes() {
+    List<String> lines = blocks("jsonl").stream().flatMap(String::lines).toList();
+    assertThat(lines).hasSizeGreaterThan(10);
+    for (String line : lines) {
+      JsonNode object = Schemas.parse(line);
+      boolean instruction = !object.has("event") && !object.has("verdict");
+      assertThat(Schemas.problems(instruction ? "instruction" : Schemas.payload(object), object))
+          .as(line)
+          .isEmpty();
+      if (instruction) {
+        assertThat(InstructionReader.read(line).instruction()).isNotNull();
+      }
+    }
+  }
+
+  @Test
   void theExamplesForTheTerminalAreInstructions() {
     List<String> told =
         blocks("sh").stream()
@@ -157,6 +173,8 @@ class ReadmeTest {
         pairs.put(pair[0], pair[1]);
         if (pair[0].equals("minutes")) {
           instruction.put(pair[0], Integer.parseInt(pair[1]));
+        } else if (pair[0].equals("skip")) {
+          instruction.put(pair[0], Boolean.parseBoolean(pair[1]));
         } else {
           instruction.put(pair[0], pair[1]);
         }

@@ -27,7 +27,15 @@ class SaidTest {
     SAID.forEach(object -> kinds.add(Schemas.payload(object)));
     assertThat(kinds)
         .containsExactlyInAnyOrder(
-            "raw", "settling", "result", "calibration", "state", "notice", "answer", "sample", "batch");
+            "raw",
+            "settling",
+            "result",
+            "calibration",
+            "state",
+            "notice",
+            "answer",
+            "sample",
+            "batch");
   }
 
   @Test

@@ -76,9 +76,11 @@ final class Scenes {
         .read(5, Nitrate.millivolts(20))
         .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\"}}")
         .read(5, Nitrate.millivolts(20))
-        .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":4}}")
+        .tell(
+            "{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":4}}")
         .read(5, Nitrate.millivolts(20))
-        .tell("{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":-4}}")
+        .tell(
+            "{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":-4}}")
         .tell("{\"do\":\"measure\",\"recipe\":\"tlie\"}")
         .said();
   }

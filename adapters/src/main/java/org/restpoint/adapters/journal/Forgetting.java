@@ -7,30 +7,25 @@ import java.util.List;
  * What is to leave a journal for good.
  *
  * @param entries ids of what was decided; all revisions go
- * @param instructions what was asked
+ * @param rewritten entries that stay, and read otherwise from now on
+ * @param instructions what was asked, that reads otherwise from now on
  * @param readings raw readings
- * @param words messages still owed to the broker go where one of these stands in them
+ * @param messages sequence numbers of messages still owed to the broker
  */
 public record Forgetting(
     List<String> entries,
-    List<InstructionKey> instructions,
+    List<StoredEntry> rewritten,
+    List<StoredInstruction> instructions,
     List<ReadingSpan> readings,
-    List<String> words) {
+    List<Long> messages) {
 
   public Forgetting {
     entries = List.copyOf(entries);
+    rewritten = List.copyOf(rewritten);
     instructions = List.copyOf(instructions);
     readings = List.copyOf(readings);
-    words = List.copyOf(words);
+    messages = List.copyOf(messages);
   }
-
-  /**
-   * An instruction.
-   *
-   * @param probe whom it was given to
-   * @param id its id
-   */
-  public record InstructionKey(String probe, String id) {}
 
   /**
    * Raw readings of a probe.
@@ -44,9 +39,10 @@ public record Forgetting(
   /**
    * What became of it.
    *
-   * @param rows how many rows went
-   * @param clean whether no byte of them is left in the journal's files; false where somebody reads
-   *     the journal at this moment: they go at the next forgetting or when the service ends
+   * @param readings how many raw readings went
+   * @param clean whether no byte of it is left in the journal's files; false where somebody reads
+   *     the journal at this moment or the disk has no room to write it anew: the rows are gone all
+   *     the same, and their bytes go at the next forgetting
    */
-  public record Forgotten(long rows, boolean clean) {}
+  public record Forgotten(long readings, boolean clean) {}
 }

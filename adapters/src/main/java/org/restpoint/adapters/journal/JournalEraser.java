@@ -15,11 +15,11 @@ final class JournalEraser {
   private JournalEraser() {}
 
   static Forgetting.Forgotten erase(Connection connection, Forgetting what) throws SQLException {
-    long rows = 0;
+    long readings;
     connection.setAutoCommit(false);
     boolean done = false;
     try {
-      rows += delete(connection, what);
+      readings = delete(connection, what);
       connection.commit();
       done = true;
     } finally {
@@ -28,27 +28,36 @@ final class JournalEraser {
       }
       connection.setAutoCommit(true);
     }
-    try (Statement statement = connection.createStatement()) {
-      statement.execute("VACUUM");
-    }
-    return new Forgetting.Forgotten(rows, emptyLog(connection));
+    boolean anew = writeAnew(connection);
+    return new Forgetting.Forgotten(readings, emptyLog(connection) && anew);
   }
 
   private static long delete(Connection connection, Forgetting what) throws SQLException {
-    long rows = 0;
     for (String id : what.entries()) {
-      rows += run(connection, "DELETE FROM entries WHERE id = ?", id);
+      run(connection, "DELETE FROM entries WHERE id = ?", id);
     }
-    for (Forgetting.InstructionKey key : what.instructions()) {
-      rows +=
-          run(
-              connection,
-              "DELETE FROM instructions WHERE probe = ? AND id = ?",
-              key.probe(),
-              key.id());
+    for (StoredEntry entry : what.rewritten()) {
+      run(
+          connection,
+          "UPDATE entries SET json = ? WHERE id = ? AND revision = ?",
+          entry.json(),
+          entry.id(),
+          entry.revision());
     }
+    for (StoredInstruction instruction : what.instructions()) {
+      run(
+          connection,
+          "UPDATE instructions SET json = ? WHERE probe = ? AND id = ?",
+          instruction.json(),
+          instruction.probe(),
+          instruction.id());
+    }
+    for (long sequence : what.messages()) {
+      run(connection, "DELETE FROM outbox WHERE sequence = ?", sequence);
+    }
+    long readings = 0;
     for (Forgetting.ReadingSpan span : what.readings()) {
-      rows +=
+      readings +=
           run(
               connection,
               "DELETE FROM readings WHERE probe = ? AND time_ms BETWEEN ? AND ?",
@@ -56,10 +65,7 @@ final class JournalEraser {
               span.from().toEpochMilli(),
               span.to().toEpochMilli());
     }
-    for (String word : what.words()) {
-      rows += run(connection, "DELETE FROM outbox WHERE instr(payload, ?) > 0", word);
-    }
-    return rows;
+    return readings;
   }
 
   private static long run(Connection connection, String sql, Object... values) throws SQLException {
@@ -68,6 +74,16 @@ final class JournalEraser {
         statement.setObject(i + 1, values[i]);
       }
       return statement.executeUpdate();
+    }
+  }
+
+  /** Whether there was room for it: the rows have gone already, only their bytes have not. */
+  private static boolean writeAnew(Connection connection) {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("VACUUM");
+      return true;
+    } catch (SQLException e) {
+      return false;
     }
   }
 

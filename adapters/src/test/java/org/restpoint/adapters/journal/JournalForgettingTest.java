@@ -68,18 +68,20 @@ class JournalForgettingTest {
           journal.forget(
               new Forgetting(
                   List.of("gone"),
-                  List.of(new Forgetting.InstructionKey("no3-a", "1")),
+                  List.of(new StoredEntry("stays", 1, "result", "no3-a", START, "[]")),
+                  List.of(new StoredInstruction("1", "no3-a", START, "{}")),
                   List.of(
                       new Forgetting.ReadingSpan(
                           "no3-a", START.plusSeconds(10), START.plusSeconds(READINGS))),
-                  List.of(SECRET)));
-      assertThat(forgotten).isEqualTo(new Forgetting.Forgotten(2 + 1 + READINGS - 10 + 1, true));
+                  List.of(1L)));
+      assertThat(forgotten).isEqualTo(new Forgetting.Forgotten(READINGS - 10, true));
       assertThat(bytesWith(SECRET)).isZero();
       assertThat(size()).isLessThan(before / 3);
       assertThat(journal.waiting()).isEqualTo(1);
       journal.entries(EntryQuery.all(), entry -> entries.add(entry.id()));
       journal.readings(SpanQuery.all(), readings::add);
-      assertThat(journal.instruction("no3-a", "1")).isEmpty();
+      assertThat(journal.instruction("no3-a", "1").orElseThrow().json()).isEqualTo("{}");
+      assertThat(journal.entry("stays").orElseThrow().json()).isEqualTo("[]");
       assertThat(journal.instruction("no3-a", "2")).isPresent();
     }
     assertThat(entries).containsExactly("stays");

@@ -47,7 +47,8 @@ final class MovesReader {
 
   private static Optional<Moves> read(Section keys) {
     keys.only(KINDS);
-    return keys.need("by-itself", SIGNS)
+    return keys.kind(KINDS)
+        .flatMap(keys::find)
         .flatMap(value -> value.section(SIGNS))
         .flatMap(MovesReader::byItself);
   }

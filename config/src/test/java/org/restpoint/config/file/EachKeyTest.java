@@ -19,6 +19,7 @@ class EachKeyTest {
         "/mistakes-lab.csv",
         "/mistakes-checks.csv",
         "/mistakes-modbus.csv",
+        "/mistakes-moves.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",

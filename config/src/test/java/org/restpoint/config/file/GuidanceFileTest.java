@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.config.station.ChosenTable;
 import org.restpoint.config.station.Quantity;
+import org.restpoint.config.station.TableSettings;
 import org.restpoint.config.station.TableSettings.Band;
 import org.restpoint.config.station.TableSettings.BulkDensity;
 import org.restpoint.config.station.TableSettings.Critical;
@@ -25,6 +26,10 @@ class GuidanceFileTest {
 
   private Map<String, ChosenTable> guidance(String text) {
     return new Fixture(folder).understood(text).guidance();
+  }
+
+  private TableSettings table(String text, String name) {
+    return Optional.ofNullable(guidance(text).get(name)).orElseThrow().table();
   }
 
   @Test
@@ -92,7 +97,7 @@ class GuidanceFileTest {
 
   @Test
   void aLayerOfSoilAndItsBasisAreTaken() {
-    Own subsoil = (Own) guidance(Fixture.example("guidance.yaml")).get("subsoil").table();
+    Own subsoil = (Own) table(Fixture.example("guidance.yaml"), "subsoil");
 
     assertThat(subsoil.layer()).contains(new Layer(60, 90));
     assertThat(subsoil.ofSoil()).isTrue();
@@ -109,7 +114,7 @@ class GuidanceFileTest {
             .replace("5 mg/L, says", "5 pH, says")
             .replace("20 mg/L, says", "8 pH, says");
 
-    assertThat(((Own) guidance(text).get("drains").table()).bands().get(1).below())
+    assertThat(((Own) table(text, "drains")).bands().get(1).below())
         .contains(new Quantity(8, Quantity.PH));
   }
 

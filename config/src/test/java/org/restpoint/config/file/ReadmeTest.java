@@ -107,7 +107,8 @@ class ReadmeTest {
             VesselReader.SHARE_KEYS,
             PublishedTableReader.KEYS,
             OwnTableReader.KEYS,
-            BandsReader.KEYS);
+            BandsReader.KEYS,
+            MovesReader.KEYS);
 
     assertThat(keys.flatMap(List::stream).distinct())
         .allSatisfy(key -> assertThat(text).contains("\n| `" + key + "` | "));

@@ -66,6 +66,7 @@ class SchemaTest {
         "modbus.yaml",
         "sdi12.yaml",
         "guidance.yaml",
+        "sampler.yaml",
         "smallest.yaml"
       })
   void anExampleIsSoundForBoth(String example) {
@@ -81,6 +82,7 @@ class SchemaTest {
         "/mistakes-lab.csv",
         "/mistakes-checks.csv",
         "/mistakes-modbus.csv",
+        "/mistakes-moves.csv",
         "/mistakes-numbers.csv",
         "/mistakes-mqtt.csv",
         "/mistakes-recording.csv",
@@ -156,6 +158,7 @@ class SchemaTest {
           /$defs/published-table/properties                                | published table
           /$defs/own-table/properties                                      | own table
           /$defs/band/properties                                           | band
+          /$defs/moves/oneOf/1/properties/by-itself/properties             | by-itself
           """)
   void theSchemaHasTheReadersKeys(String pointer, String reader) {
     List<String> inSchema = new ArrayList<>();
@@ -215,6 +218,7 @@ class SchemaTest {
       case "published table" -> PublishedTableReader.KEYS;
       case "own table" -> OwnTableReader.KEYS;
       case "band" -> BandsReader.KEYS;
+      case "by-itself" -> MovesReader.KEYS;
       default -> throw new IllegalArgumentException(reader);
     };
   }

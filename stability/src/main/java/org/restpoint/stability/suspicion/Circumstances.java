@@ -36,6 +36,19 @@ public record Circumstances(
   }
 
   /**
+   * It is about to be read, and somebody tells of all that is done with it.
+   *
+   * @param wasSoaked whether it was soaked
+   * @param nothingToRinse whether it was rinsed, or there was nothing to rinse off
+   */
+  public Circumstances before(boolean wasSoaked, boolean nothingToRinse) {
+    return new Circumstances(
+        Optional.of(wasSoaked),
+        nothingToRinse ? rinsedSince : Optional.of(false),
+        previousMolesPerLitre);
+  }
+
+  /**
    * It stood in a solution of so much, where that is known; nobody has said yet that it is rinsed.
    */
   public Circumstances afterSolution(OptionalDouble molesPerLitre) {

@@ -67,7 +67,7 @@ class MoveDetectorTest {
       feed(detector, still(150, 10));
       assertThat(seen)
           .filteredOn(motion -> motion != Motion.NONE)
-          .isEqualTo(signs == STEP ? List.of(Motion.MOVED_BY_STEP) : List.of());
+          .isEqualTo(signs.equals(STEP) ? List.of(Motion.MOVED_BY_STEP) : List.of());
     }
   }
 

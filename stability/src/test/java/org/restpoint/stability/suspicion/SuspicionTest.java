@@ -21,8 +21,7 @@ class SuspicionTest {
       ignoreLeadingAndTrailingWhitespace = true)
   void theCausesStandInTheirOrder(ArgumentsAccessor row) {
     List<Cause> causes = new Suspicion(clues(row)).causes();
-    assertThat(causes.stream().map(cause -> cause.suspect().code()))
-        .isEqualTo(words(row.getString(16)));
+    assertThat(causes.stream().map(cause -> cause.suspect().code())).isEqualTo(words(row, 16));
     assertThat(causes)
         .allSatisfy(
             cause -> {
@@ -54,7 +53,7 @@ class SuspicionTest {
         number(row, 5),
         number(row, 7),
         new Circumstances(flag(row, 9), flag(row, 10), number(row, 11)),
-        words(row.getString(12)).stream().map(Double::valueOf).toList(),
+        words(row, 12).stream().map(Double::valueOf).toList(),
         number(row, 13).isPresent()
             ? Optional.of(
                 new Clues.Warmth(
@@ -65,8 +64,10 @@ class SuspicionTest {
             : OptionalLong.empty());
   }
 
-  private static List<String> words(String cell) {
-    return cell == null ? List.of() : Stream.of(cell.split(" ", -1)).toList();
+  private static List<String> words(ArgumentsAccessor row, int column) {
+    return Optional.ofNullable(row.getString(column)).stream()
+        .flatMap(cell -> Stream.of(cell.split(" ", -1)))
+        .toList();
   }
 
   private static OptionalDouble number(ArgumentsAccessor row, int column) {
