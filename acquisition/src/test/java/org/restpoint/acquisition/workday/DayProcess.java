@@ -6,6 +6,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.ProcessBuilder.Redirect;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
@@ -38,7 +39,7 @@ final class DayProcess implements AutoCloseable {
               .redirectError(Redirect.appendTo(folder.resolve("service.log").toFile()))
               .start();
       DayProcess started = new DayProcess(process);
-      BufferedReader said = process.inputReader();
+      BufferedReader said = process.inputReader(StandardCharsets.UTF_8);
       for (String line = said.readLine(); !DayService.HEARS.equals(line); line = said.readLine()) {
         assertThat(line).as("what it says, see service.log").isNotNull();
       }

@@ -81,18 +81,18 @@ final class Heard {
    * @param untold notices that are not told here
    */
   void assertEvents(Collection<String> untold) {
-    List<Map<String, String>> rows =
-        Table.rows("events.csv").stream().filter(row -> !untold.contains(row.get("what"))).toList();
+    List<Table.Row> rows =
+        Table.rows("events.csv").stream().filter(row -> !untold.contains(row.cell("what"))).toList();
     List<JsonNode> told =
         events.values().stream().filter(event -> !words(event).isEmpty()).toList();
     assertThat(told.stream().map(Heard::words).toList())
         .containsExactlyElementsOf(
             rows.stream()
-                .map(row -> "%s %s %s".formatted(row.get("event"), row.get("what"), row.get("why")))
+                .map(row -> "%s %s %s".formatted(row.cell("event"), row.cell("what"), row.cell("why")))
                 .toList());
     for (int i = 0; i < rows.size(); i++) {
-      Instant given = Workday.time(rows.get(i).get("time"));
-      int within = rows.get(i).get("event").equals("notice") ? 0 : 60;
+      Instant given = Workday.time(rows.get(i).cell("time"));
+      int within = rows.get(i).cell("event").equals("notice") ? 0 : 60;
       assertThat(Instant.parse(told.get(i).get("time").asText()))
           .as(rows.get(i).toString())
           .isBetween(given, given.plusSeconds(within));

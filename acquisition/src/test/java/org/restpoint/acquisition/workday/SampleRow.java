@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * What has to come of a sample by {@code workday/expected.csv}, and what came of it, in the same
@@ -21,10 +20,10 @@ final class SampleRow {
   /** Pounds of nitrogen an acre for each mg/kg. */
   private static final double POUNDS = 8;
 
-  private final Map<String, String> cells;
+  private final Table.Row row;
 
-  private SampleRow(Map<String, String> cells) {
-    this.cells = cells;
+  private SampleRow(Table.Row row) {
+    this.row = row;
   }
 
   /** The table. */
@@ -44,7 +43,7 @@ final class SampleRow {
 
   /** What has to come of it. */
   String expected() {
-    return String.join(" | ", cells.values());
+    return String.join(" | ", row.cells().values());
   }
 
   /** What came of it. */
@@ -103,6 +102,6 @@ final class SampleRow {
   }
 
   private String cell(String column) {
-    return cells.getOrDefault(column, "");
+    return row.cell(column);
   }
 }

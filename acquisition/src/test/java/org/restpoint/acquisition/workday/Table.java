@@ -24,18 +24,30 @@ final class Table {
     }
   }
 
-  /** The rows of a table, each by the names of its columns. */
-  static List<Map<String, String>> rows(String file) {
+  /**
+   * A row of a table.
+   *
+   * @param cells by the names of their columns, in order
+   */
+  record Row(Map<String, String> cells) {
+
+    String cell(String column) {
+      return Objects.requireNonNull(cells.get(column), column);
+    }
+  }
+
+  /** The rows of a table. */
+  static List<Row> rows(String file) {
     List<String> lines = text(file).lines().filter(line -> !line.startsWith("#")).toList();
     String[] names = lines.get(0).split(",", -1);
     return lines.stream().skip(1).map(line -> row(names, line.split(",", -1))).toList();
   }
 
-  private static Map<String, String> row(String[] names, String[] cells) {
+  private static Row row(String[] names, String[] cells) {
     Map<String, String> row = new LinkedHashMap<>();
     for (int i = 0; i < names.length; i++) {
       row.put(names[i], cells[i]);
     }
-    return row;
+    return new Row(row);
   }
 }

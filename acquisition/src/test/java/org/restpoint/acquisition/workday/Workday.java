@@ -12,7 +12,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.records.SampleList;
 
@@ -53,12 +52,12 @@ final class Workday {
     return LocalTime.parse(wall).atDate(DATE).toInstant(PLACE);
   }
 
-  private void step(Map<String, String> row) {
-    Instant time = time(row.get("time"));
+  private void step(Table.Row row) {
+    Instant time = time(row.cell("time"));
     readUntil(time);
-    String holds = row.get("mg/L");
-    electrode.put(row.get("vessel"), holds.isEmpty() ? Double.NaN : Double.parseDouble(holds));
-    String told = row.get("tell");
+    String holds = row.cell("mg/L");
+    electrode.put(row.cell("vessel"), holds.isEmpty() ? Double.NaN : Double.parseDouble(holds));
+    String told = row.cell("tell");
     switch (told) {
       case "(power cut)" -> {
         power = false;
