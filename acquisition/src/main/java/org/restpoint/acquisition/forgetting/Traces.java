@@ -156,7 +156,7 @@ public final class Traces {
 
   /** How much else there is: entries and messages. */
   public long others() {
-    return entries.size() - results.size() + rewritten.size() + messages.size();
+    return (long) entries.size() - results.size() + rewritten.size() + messages.size();
   }
 
   /** The probes whose electrodes stand in it still, for all that was told. */

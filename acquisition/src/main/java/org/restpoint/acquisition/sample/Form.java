@@ -53,7 +53,7 @@ sealed interface Form {
 
     private boolean mayStand(int character) {
       return !Character.isISOControl(character)
-          || lines && (character == '\n' || character == '\r' || character == '\t');
+          || (lines && (character == '\n' || character == '\r' || character == '\t'));
     }
 
     @Override

@@ -54,8 +54,8 @@ public record HoldingTime(Duration limit, boolean cool) {
 
   private static final Map<String, HoldingTime> TABLE =
       Map.ofEntries(
-          Map.entry("nitrate", new HoldingTime(Duration.ofHours(48), true)),
-          Map.entry("nitrite", new HoldingTime(Duration.ofHours(48), true)),
+          Map.entry("nitrate", new HoldingTime(Duration.ofDays(2), true)),
+          Map.entry("nitrite", new HoldingTime(Duration.ofDays(2), true)),
           Map.entry("ammonium", new HoldingTime(Duration.ofDays(28), true)),
           Map.entry("sulfate", new HoldingTime(Duration.ofDays(28), true)),
           Map.entry("chloride", new HoldingTime(Duration.ofDays(28), false)),

@@ -7,57 +7,46 @@ import java.util.Optional;
 /** The fields of a sample's record, in the order in which records have them. */
 public enum SampleField {
   /** Its number, by which everything about it is found. */
-  NUMBER("number", words(200)),
+  NUMBER("number"),
   /** Who grows there. */
-  GROWER("grower", words(200)),
+  GROWER("grower"),
   /** The farm. */
-  FARM("farm", words(200)),
+  FARM("farm"),
   /** The field. */
-  FIELD("field", words(200)),
+  FIELD("field"),
   /** The tract. */
-  TRACT("tract", words(200)),
+  TRACT("tract"),
   /** What it is of. */
-  KIND("kind", new Form.OneOf(SampleKind.words())),
+  KIND("kind"),
   /** Depth of its upper end below the surface, cm. */
-  DEPTH_TOP("depthTopCentimetres", depth()),
+  DEPTH_TOP("depthTopCentimetres"),
   /** Depth of its lower end, cm. */
-  DEPTH_BOTTOM("depthBottomCentimetres", depth()),
+  DEPTH_BOTTOM("depthBottomCentimetres"),
   /** When it was taken. */
-  TAKEN("taken", new Form.Moment()),
+  TAKEN("taken"),
   /** Who took it. */
-  TAKEN_BY("takenBy", words(200)),
+  TAKEN_BY("takenBy"),
   /** Degrees north, WGS 84. */
-  LATITUDE("latitude", new Form.Range(-90, 90, "degrees north, WGS 84")),
+  LATITUDE("latitude"),
   /** Degrees east, WGS 84. */
-  LONGITUDE("longitude", new Form.Range(-180, 180, "degrees east, WGS 84")),
+  LONGITUDE("longitude"),
   /** Whether it was kept cool. */
-  COOLED("cooled", new Form.YesOrNo()),
+  COOLED("cooled"),
   /** The temperature it was kept at, °C. */
-  KEPT_CELSIUS("keptCelsius", new Form.Range(-50, 60, "Cel")),
+  KEPT_CELSIUS("keptCelsius"),
   /** Whether its container was rinsed with it. */
-  CONTAINER_RINSED("containerRinsed", new Form.YesOrNo()),
+  CONTAINER_RINSED("containerRinsed"),
   /** Water in it, % of the oven-dry mass; peat holds several times its own mass. */
-  MOISTURE("moisturePercent", new Form.Range(0, 1000, "% of the oven-dry mass")),
+  MOISTURE("moisturePercent"),
   /** The recipe it is prepared by. */
-  RECIPE("recipe", words(200)),
+  RECIPE("recipe"),
   /** Anything else. */
-  NOTES("notes", new Form.Words(2000, true));
+  NOTES("notes");
 
   private final String key;
-  private final Form form;
 
-  SampleField(String key, Form form) {
+  SampleField(String key) {
     this.key = key;
-    this.form = form;
-  }
-
-  private static Form words(int most) {
-    return new Form.Words(most, false);
-  }
-
-  /** A borehole is no deeper than a kilometre. */
-  private static Form depth() {
-    return new Form.Range(0, 100_000, "cm");
   }
 
   /** Its name in records. */
@@ -66,7 +55,19 @@ public enum SampleField {
   }
 
   Form form() {
-    return form;
+    return switch (this) {
+      case NUMBER, GROWER, FARM, FIELD, TRACT, TAKEN_BY, RECIPE -> new Form.Words(200, false);
+      case NOTES -> new Form.Words(2000, true);
+      case KIND -> new Form.OneOf(SampleKind.words());
+      // A borehole is no deeper than a kilometre.
+      case DEPTH_TOP, DEPTH_BOTTOM -> new Form.Range(0, 100_000, "cm");
+      case TAKEN -> new Form.Moment();
+      case LATITUDE -> new Form.Range(-90, 90, "degrees north, WGS 84");
+      case LONGITUDE -> new Form.Range(-180, 180, "degrees east, WGS 84");
+      case COOLED, CONTAINER_RINSED -> new Form.YesOrNo();
+      case KEPT_CELSIUS -> new Form.Range(-50, 60, "Cel");
+      case MOISTURE -> new Form.Range(0, 1000, "% of the oven-dry mass");
+    };
   }
 
   /** The names of all fields. */
@@ -76,7 +77,7 @@ public enum SampleField {
 
   /** Whether the field of this name holds a number. */
   public static boolean isNumber(String key) {
-    return of(key).filter(field -> field.form instanceof Form.Range).isPresent();
+    return of(key).filter(field -> field.form() instanceof Form.Range).isPresent();
   }
 
   static Optional<SampleField> of(String key) {

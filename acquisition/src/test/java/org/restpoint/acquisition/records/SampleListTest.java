@@ -66,8 +66,12 @@ class SampleListTest {
   void aSpreadsheetMayBeginWithAMarkAndSeparateBySemicolons() {
     assertThat(
             rows(
-                "\uFEFFnumber;latitude;longitude;keptCelsius;grower;\r\n"
-                    + "W-1;42,03;-93,5;4;Feld, Ada;\r\n;;;;;\r\n"))
+                String.join(
+                    "\r\n",
+                    "\uFEFFnumber;latitude;longitude;keptCelsius;grower;",
+                    "W-1;42,03;-93,5;4;Feld, Ada;",
+                    ";;;;;",
+                    "")))
         .containsExactly(
             "2 {'number':'W-1','grower':'Feld, Ada','latitude':42.03,'longitude':-93.5,"
                 + "'keptCelsius':4}");

@@ -17,8 +17,7 @@ public final class Bytes {
   /** The names of the files that hold a text. */
   public static List<String> with(Path folder, String text) {
     return holding(
-        folder,
-        new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
+        folder, new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
   }
 
   /** The names of the files that hold a number as a database stores it: 8 bytes, highest first. */

@@ -82,13 +82,17 @@ final class Heard {
    */
   void assertEvents(Collection<String> untold) {
     List<Table.Row> rows =
-        Table.rows("events.csv").stream().filter(row -> !untold.contains(row.cell("what"))).toList();
+        Table.rows("events.csv").stream()
+            .filter(row -> !untold.contains(row.cell("what")))
+            .toList();
     List<JsonNode> told =
         events.values().stream().filter(event -> !words(event).isEmpty()).toList();
     assertThat(told.stream().map(Heard::words).toList())
         .containsExactlyElementsOf(
             rows.stream()
-                .map(row -> "%s %s %s".formatted(row.cell("event"), row.cell("what"), row.cell("why")))
+                .map(
+                    row ->
+                        "%s %s %s".formatted(row.cell("event"), row.cell("what"), row.cell("why")))
                 .toList());
     for (int i = 0; i < rows.size(); i++) {
       Instant given = Workday.time(rows.get(i).cell("time"));
