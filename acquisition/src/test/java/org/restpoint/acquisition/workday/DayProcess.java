@@ -30,6 +30,7 @@ final class DayProcess implements AutoCloseable {
       Process process =
           new ProcessBuilder(
                   Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                  "-XX:TieredStopAtLevel=1", // it does not live long enough for more to pay
                   "-cp",
                   System.getProperty("java.class.path"),
                   DayService.class.getName(),

@@ -17,14 +17,18 @@ import org.restpoint.acquisition.records.SampleList;
 
 /**
  * The working day of {@code workday/plan.csv} as it goes on: what the meter sends every five
- * seconds while there is power, and what is told in between.
+ * seconds while there is power and it is awake, and what is told in between.
  */
 final class Workday {
 
   static final String PROBE = "no3-a";
   static final String STATION = "workday-bench";
   static final Instant START = Instant.parse("2026-05-28T13:00:00Z");
-  static final int INTERVAL_SECONDS = 5;
+
+  private static final int INTERVAL_SECONDS = 5;
+
+  /** Then the meter goes to sleep until something is done with it. */
+  private static final int AWAKE_SECONDS = 80;
 
   private static final LocalDate DATE = LocalDate.parse("2026-05-28");
   private static final ZoneOffset PLACE = ZoneOffset.ofHours(-5);
@@ -34,6 +38,7 @@ final class Workday {
   private final List<Moment> moments = new ArrayList<>();
   private boolean power = true;
   private Instant now = START;
+  private Instant awakeUntil = START;
 
   private Workday(Path folder) {
     this.folder = folder;
@@ -58,6 +63,7 @@ final class Workday {
     String holds = row.cell("mg/L");
     electrode.put(row.cell("vessel"), holds.isEmpty() ? Double.NaN : Double.parseDouble(holds));
     String told = row.cell("tell");
+    awakeUntil = time.plusSeconds(AWAKE_SECONDS);
     switch (told) {
       case "(power cut)" -> {
         power = false;
@@ -77,7 +83,7 @@ final class Workday {
       now = now.plusSeconds(INTERVAL_SECONDS);
       double hours = Duration.between(START, now).toSeconds() / 3600.0;
       double millivolts = electrode.read(INTERVAL_SECONDS, hours);
-      if (power) {
+      if (power && !now.isAfter(awakeUntil)) {
         moments.add(new Moment.Read(now, millivolts));
       }
     }
