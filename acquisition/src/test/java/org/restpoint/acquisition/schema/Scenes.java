@@ -79,8 +79,6 @@ final class Scenes {
         .tell(
             "{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":4}}")
         .read(5, Nitrate.millivolts(20))
-        .tell(
-            "{\"do\":\"measure\",\"sample\":{\"number\":\"T-2\",\"recipe\":\"soil\",\"moisturePercent\":-4}}")
         .tell("{\"do\":\"measure\",\"recipe\":\"tlie\"}")
         .said();
   }

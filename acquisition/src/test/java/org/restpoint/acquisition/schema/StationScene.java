@@ -82,6 +82,10 @@ final class StationScene {
       routine.instruct(
           now, Nitrate.PROBE, InstructionReader.read(json.replace('\'', '"')).instruction());
     }
+    for (int i = 0; i < 2; i++) {
+      String json = "{\"id\":\"8\",\"do\":\"forget\",\"sample\":\"S-1\"}";
+      routine.instruct(now, Nitrate.PROBE, InstructionReader.read(json).instruction());
+    }
     for (int i = 1; i <= 5; i++) {
       Instant then = now.plusSeconds(i);
       routine.reading("temp-1", new Reading(then, OptionalDouble.empty(), OptionalDouble.of(24.5)));
