@@ -157,7 +157,7 @@ class CommandMistakesTest {
     assertSaid(
         run("tell", station, "no3-a", "measure", "standard=low"),
         2,
-        "measure takes do, id, probe, sample, time; found standard");
+        "measure takes do, id, private, probe, recipe, sample, time; found standard");
     assertSaid(
         run("tell", station, "no3-a", "soak", "minutes=none"),
         2,

@@ -107,7 +107,7 @@ class RecipesPageTest {
             "{\"do\":\"calibrate\",\"standard\":\"low\"}",
             "{\"do\":\"calibrate\",\"standard\":\"high\"}",
             "{\"do\":\"measure\",\"sample\":\"S-1\",\"recipe\":\"soil-scoop\"}",
-            "{\"do\":\"measure\",\"sample\":{\"recipe\":\"soil-balance\"}}",
+            "{\"do\":\"measure\",\"sample\":{\"number\":\"S-2\",\"recipe\":\"soil-balance\"}}",
             "{\"do\":\"measure\",\"recipe\":\"tile\"}");
     double[] millivolts = {
       millivolts(10), millivolts(100), millivolts(8), millivolts(8), millivolts(8)

@@ -152,8 +152,8 @@ class RecordWriterTest {
     assertThat(written(writer -> writer.instructions(ALL, true)))
         .isEqualTo(
             """
-            time,probe,id,do,standard,sample,minutes,part,recipe\r
-            2026-04-02T14:03:00Z,no3-a,7,measure,,"{""number"":""S-17""}",,,\r
+            time,probe,id,do,standard,sample,minutes,days,into,part,recipe\r
+            2026-04-02T14:03:00Z,no3-a,7,measure,,"{""number"":""S-17""}",,,,,\r
             """);
   }
 }

@@ -28,6 +28,8 @@ import org.restpoint.stability.reading.Reading;
 /** From the words of a station file to what a result says of itself. */
 class GuidanceTest {
 
+  private int samples;
+
   private static final String STATION =
       """
       station: willow-bench
@@ -95,13 +97,23 @@ class GuidanceTest {
     }
   }
 
+  /** The record with a number of its own. */
+  private String numbered(String record) {
+    if (!record.startsWith("{")) {
+      return record;
+    }
+    samples++;
+    String number = "{\"number\":\"G-%d\"".formatted(samples);
+    return record.equals("{}") ? number + "}" : number + "," + record.substring(1);
+  }
+
   /** The result of a sample with this record, whose solution holds so much nitrate. */
   private Result measured(StationRoutine routine, String sample, double milligramsPerLitre) {
     events.clear();
     answers.clear();
     tell(
         routine,
-        "{\"do\":\"measure\",\"sample\":" + sample + "}",
+        "{\"do\":\"measure\",\"sample\":" + numbered(sample) + "}",
         300 - 57 * Math.log10(milligramsPerLitre / 10));
     Result result =
         events.stream()
@@ -159,7 +171,7 @@ class GuidanceTest {
     assertThat(meaning.explain(result)).isSameAs(result);
     Result flagged = meaning.explain(result.withFlag("check-off").again(now, "a check failed"));
     assertThat(flagged.guidance().orElseThrow().get(0).meaning())
-        .startsWith("This result is flagged (check-off)");
+        .startsWith("This result is flagged (holding-unknown, check-off)");
     assertThat(flagged.revision()).isEqualTo(2);
     assertThat(Schemas.problems("result", EventJson.write(flagged))).isEmpty();
     assertThat(

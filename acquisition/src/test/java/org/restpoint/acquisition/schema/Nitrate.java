@@ -18,6 +18,7 @@ import org.restpoint.acquisition.probe.ProbeSettings;
 import org.restpoint.acquisition.probe.Scale;
 import org.restpoint.acquisition.probe.Standard;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.LowEnd;
 import org.restpoint.config.station.Recipe;
 import org.restpoint.config.station.Routine;
@@ -54,7 +55,7 @@ final class Nitrate {
 
   /** The same with another rule of rest. */
   static ProbeSettings settings(Routine routine, RestRule rule) {
-    return settings(routine, rule, Checking.usual());
+    return settings(routine, rule, Checking.usual(), Optional.empty());
   }
 
   /** At the bench, with a blank every second sample and something to spike with. */
@@ -80,10 +81,22 @@ final class Nitrate {
     return settings(
         new Routine.Instructed(),
         new ConsecutiveRule(5, 0.1),
-        new Checking(plan, Optional.empty()));
+        new Checking(plan, Optional.empty()),
+        Optional.empty());
   }
 
-  private static ProbeSettings settings(Routine routine, RestRule rule, Checking checking) {
+  /** At the bench, looked after as usual. */
+  static ProbeSettings lookedAfter() {
+    Care usual = new Care(Duration.ofMinutes(20), Duration.ofMinutes(5), Duration.ofDays(14));
+    return settings(
+        new Routine.Instructed(),
+        new ConsecutiveRule(5, 0.1),
+        Checking.usual(),
+        Optional.of(usual));
+  }
+
+  private static ProbeSettings settings(
+      Routine routine, RestRule rule, Checking checking, Optional<Care> care) {
     Map<String, Standard> standards = new LinkedHashMap<>();
     standards.put("low", standard("low", 5, Optional.empty()));
     standards.put("high", standard("high", 50, Optional.empty()));
@@ -116,7 +129,7 @@ final class Nitrate {
             2,
             0),
         routine,
-        Optional.empty(),
+        care,
         Recipes.of(recipes()),
         checking);
   }

@@ -30,10 +30,31 @@ final class Scenes {
     all.addAll(intervals());
     all.addAll(rests());
     all.addAll(forecasts());
+    all.addAll(aDay());
     all.addAll(StationScene.said());
     all.addAll(BatchScene.byWords());
     all.addAll(BatchScene.bySeenMoves());
     return all;
+  }
+
+  /** Out of storage and back into it, with a tip that dries out and steps that are skipped. */
+  static List<JsonNode> aDay() {
+    return Session.lookedAfter()
+        .tell("{\"do\":\"store\",\"days\":3}")
+        .pass(Duration.ofDays(15))
+        .calibrate("low", 5)
+        .tell("{\"do\":\"soak\"}")
+        .pass(Duration.ofMinutes(21))
+        .calibrate("low", 5)
+        .calibrate("high", 50)
+        .measure(20)
+        .measure(20)
+        .tell("{\"do\":\"rinsed\"}")
+        .pass(Duration.ofMinutes(6))
+        .measure(20)
+        .tell("{\"do\":\"rinsed\",\"into\":\"low\"}")
+        .tell("{\"do\":\"store\",\"days\":30}")
+        .said();
   }
 
   /** A morning at the bench, with the mistakes a person makes. */

@@ -51,6 +51,11 @@ final class Session implements Output {
     return new Session(Nitrate.checked(), ProbeMemory.blank(), START);
   }
 
+  /** At the bench, looked after as usual. */
+  static Session lookedAfter() {
+    return new Session(Nitrate.lookedAfter(), ProbeMemory.blank(), START);
+  }
+
   /** Reads to its rest what holds so many mg/L. */
   Session read(String instruction, double milligramsPerLitre) {
     return tell(instruction).read(5, Nitrate.millivolts(milligramsPerLitre));

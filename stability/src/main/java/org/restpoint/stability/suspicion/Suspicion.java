@@ -138,8 +138,9 @@ public record Suspicion(Clues clues) {
             .accuse(
                 share.isPresent() && carried <= NEVER_CARRIED,
                 carried <= MOST_CARRIED ? 4 : 1.5,
-                "it reads towards the solution before: %s of that in it would do"
-                    .formatted(percent(carried)))
+                "it reads towards the solution before: "
+                    + percent(carried)
+                    + " of that in it would do")
             .excuse(share.isPresent() && carried > NEVER_CARRIED, 4)
             .excuse(readAlikeBefore(), 4)
             .excuse(rinsed.equals(Optional.of(true)), 6)
@@ -173,8 +174,12 @@ public record Suspicion(Clues clues) {
         .accuse(
             fall >= SLOPE_FALL_PERCENT,
             fall >= STEEP_FALL_PERCENT ? 6 : 3,
-            "over the last %d calibrations the slope fell from %.1f to %.1f %%"
-                .formatted(slopes.size(), first, last))
+            String.format(
+                Locale.ROOT,
+                "over the last %d calibrations the slope fell from %.1f to %.1f %%",
+                slopes.size(),
+                first,
+                last))
         .accuse(
             last < LOW_SLOPE_PERCENT,
             2,
@@ -217,8 +222,8 @@ public record Suspicion(Clues clues) {
   private Optional<Cause> expired() {
     long days = clues.daysToExpiry().orElse(Long.MAX_VALUE);
     return new Weighing(Suspect.STANDARD_EXPIRED)
-        .accuse(days < 0, 20, "it expired %d days ago".formatted(-days))
-        .accuse(days >= 0 && days <= NEAR_EXPIRY_DAYS, 3, "it expires in %d days".formatted(days))
+        .accuse(days < 0, 20, "it expired " + -days + " days ago")
+        .accuse(days >= 0 && days <= NEAR_EXPIRY_DAYS, 3, "it expires in " + days + " days")
         .cause("Take a fresh lot and write its lot and expiry into the station file.");
   }
 
