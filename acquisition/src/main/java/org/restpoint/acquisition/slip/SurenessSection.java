@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.restpoint.acquisition.event.Result;
+import org.restpoint.acquisition.event.Result.Reported;
+import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.Interference;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.BudgetLine;
@@ -47,7 +49,10 @@ final class SurenessSection {
             .ifPresent(
                 interval ->
                     parts.sentence(
-                        "The true value lies %s in about 95 of 100 such readings (k = 2)"
+                        (result.flags().isEmpty()
+                                ? "The true value lies %s in about 95 of 100 such readings (k = 2)"
+                                : "But for what the flags say, the true value lies %s in about 95 of"
+                                    + " 100 such readings (k = 2)")
                             .formatted(interval)));
         largest(result).ifPresent(parts::sentence);
       }
@@ -57,7 +62,14 @@ final class SurenessSection {
     }
   }
 
+  /** The preparation where it makes most of it, else the largest source in the vessel. */
   private static Optional<String> largest(Result result) {
+    double prepared = percentOfThePreparation(result);
+    if (prepared >= MOST_PERCENT) {
+      return Optional.of(
+          "Most of the doubt comes from: the preparation (%d %%)"
+              .formatted(Math.round(prepared)));
+    }
     return result.budget().orElse(List.of()).stream()
         .max(Comparator.comparingDouble(BudgetLine::sharePercent))
         .filter(line -> line.sharePercent() >= MOST_PERCENT)
@@ -65,6 +77,18 @@ final class SurenessSection {
             line ->
                 "Most of the doubt comes from: %s (%d %%)"
                     .formatted(line.source(), Math.round(line.sharePercent())));
+  }
+
+  /** Its share of the relative variance of what is reported, %. */
+  private static double percentOfThePreparation(Result result) {
+    if (result.preparation().isEmpty()) {
+      return 0;
+    }
+    Reported told = result.reported().orElseThrow();
+    Amount read = result.concentration().orElseThrow();
+    double whole = Math.pow(told.uncertainty() / told.value(), 2);
+    double vessel = Math.pow(read.uncertainty() / read.value(), 2);
+    return whole > vessel ? 100 * (whole - vessel) / whole : 0;
   }
 
   private static String quality(int flag) {
