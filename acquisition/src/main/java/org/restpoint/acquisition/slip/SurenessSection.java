@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.restpoint.acquisition.event.Result;
-import org.restpoint.acquisition.event.Result.Reported;
 import org.restpoint.acquisition.event.Result.Amount;
 import org.restpoint.acquisition.event.Result.Interference;
+import org.restpoint.acquisition.event.Result.Reported;
 import org.restpoint.stability.calibration.Reason;
 import org.restpoint.stability.uncertainty.BudgetLine;
 
@@ -67,8 +67,7 @@ final class SurenessSection {
     double prepared = percentOfThePreparation(result);
     if (prepared >= MOST_PERCENT) {
       return Optional.of(
-          "Most of the doubt comes from: the preparation (%d %%)"
-              .formatted(Math.round(prepared)));
+          "Most of the doubt comes from: the preparation (%d %%)".formatted(Math.round(prepared)));
     }
     return result.budget().orElse(List.of()).stream()
         .max(Comparator.comparingDouble(BudgetLine::sharePercent))
