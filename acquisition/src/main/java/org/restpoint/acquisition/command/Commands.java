@@ -1,7 +1,9 @@
 package org.restpoint.acquisition.command;
 
 import java.io.PrintWriter;
+import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import org.restpoint.acquisition.service.ServiceException;
 import org.restpoint.adapters.journal.JournalException;
@@ -46,6 +48,7 @@ public final class Commands {
         .values()
         .forEach(command -> command.getCommandSpec().mixinStandardHelpOptions(true));
     line.registerConverter(Instant.class, Commands::instant);
+    line.registerConverter(ZoneId.class, Commands::zone);
     line.setExecutionExceptionHandler(Commands::told);
     return line;
   }
@@ -56,6 +59,15 @@ public final class Commands {
     } catch (DateTimeParseException e) {
       throw new TypeConversionException(
           "expected a time by ISO 8601 in UTC, like 2026-04-02T14:03:00Z; found " + text);
+    }
+  }
+
+  private static ZoneId zone(String text) {
+    try {
+      return ZoneId.of(text);
+    } catch (DateTimeException e) {
+      throw new TypeConversionException(
+          "expected a time zone, like America/Chicago or -05:00; found " + text);
     }
   }
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.restpoint.acquisition.probe.Words;
 import org.restpoint.config.station.Broker;
-import org.restpoint.config.station.Calibrate;
 import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Electrode;
 import org.restpoint.config.station.LinkSettings;
+import org.restpoint.config.station.Moves;
 import org.restpoint.config.station.Probe;
 import org.restpoint.config.station.Routine;
 import org.restpoint.config.station.Settle;
@@ -135,11 +135,14 @@ final class StationAccount {
                     electrode.unit(),
                     temperature(electrode.temperature())));
     lines.add(INDENT + settle(electrode.settle()));
-    lines.add(INDENT + calibrate(electrode.calibrate()));
+    CalibrateAccount.of(electrode.calibrate()).forEach(line -> lines.add(INDENT + line));
     ChemistryAccount.of(electrode).forEach(line -> lines.add(INDENT + line));
     ChecksAccount.of(electrode.checks()).forEach(line -> lines.add(INDENT + line));
     electrode.care().ifPresent(care -> lines.add(INDENT + care(care)));
     lines.add(INDENT + routine(electrode.routine()));
+    if (electrode.moves() instanceof Moves.ByItself seen) {
+      lines.add(INDENT + moves(seen));
+    }
   }
 
   private static String care(Care care) {
@@ -148,6 +151,16 @@ final class StationAccount {
             Words.span(care.soak()),
             Words.span(care.dryAfter()),
             Words.number(care.longRest().toHours() / 24.0));
+  }
+
+  private static String moves(Moves.ByItself seen) {
+    List<String> signs = new ArrayList<>();
+    seen.outOfSolutionMillivolts()
+        .ifPresent(swing -> signs.add("swings of %s mV in the air".formatted(Words.number(swing))));
+    seen.stepMillivolts()
+        .ifPresent(step -> signs.add("a step of %s mV".formatted(Words.number(step))));
+    return "a move to another cup is seen by %s; told when none is seen for %s"
+        .formatted(String.join(" or by ", signs), Words.span(seen.notSeenAfter()));
   }
 
   private static String temperature(TemperatureSource source) {
@@ -171,25 +184,6 @@ final class StationAccount {
             SettleWords.of(settle.rule()),
             Words.span(settle.notBefore()),
             Words.span(settle.giveUpAfter()));
-  }
-
-  private static String calibrate(Calibrate calibrate) {
-    String every = "";
-    if (calibrate.every() instanceof Calibrate.Every.Samples samples) {
-      every =
-          ", a standard before every "
-              + (samples.samples() == 1 ? "sample" : samples.samples() + " samples");
-    } else if (calibrate.every() instanceof Calibrate.Every.Span span) {
-      every = ", a standard every " + Words.span(span.span());
-    }
-    return "calibrated with %s%s%s; slope %s to %s %% of ideal; valid for %s"
-        .formatted(
-            String.join(", ", calibrate.standards()),
-            calibrate.restandardize().map(name -> ", again with " + name).orElse(""),
-            every,
-            Words.number(calibrate.slopePercentLow()),
-            Words.number(calibrate.slopePercentHigh()),
-            Words.span(calibrate.validFor()));
   }
 
   private static String routine(Routine routine) {

@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
       "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER]",
-      "[recipe=NAME] [private=true], verify standard=NAME,",
+      "[recipe=NAME] [private=true], verify [standard=NAME],",
       "verify role=blank, verify role=duplicate|spike sample=NUMBER, sample number=NUMBER [grower=NAME kind=soil ...],",
       "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode],",
       "accept-standard [because=TEXT], forget sample=NUMBER, cancel.",

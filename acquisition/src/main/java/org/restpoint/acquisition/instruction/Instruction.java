@@ -65,18 +65,19 @@ public record Instruction(Optional<String> id, Task task) {
    * Read what checks other results.
    *
    * @param role what it is
-   * @param standard the standard's name; of a check standard alone
+   * @param standard the standard's name; of a check standard alone, empty for the one that the
+   *     station file names
    * @param sample the sample's number; of a duplicate and a spike alone
    */
   public record Verify(CheckRole role, Optional<String> standard, Optional<String> sample)
       implements Task {
 
-    /** Checks that there is what the role needs. */
+    /** Checks that there is what the role needs, and nothing else. */
     public Verify {
-      if (standard.isPresent() != (role == CheckRole.CHECK_STANDARD)
+      if ((standard.isPresent() && role != CheckRole.CHECK_STANDARD)
           || sample.isPresent() != role.isOfSample()) {
         throw new IllegalArgumentException(
-            "a check standard has a standard, a duplicate and a spike have a sample");
+            "a check standard alone has a standard, a duplicate and a spike have a sample");
       }
     }
 

@@ -155,8 +155,7 @@ public final class InstructionReader {
     String as = "verify role=" + role.word();
     if (role == CheckRole.CHECK_STANDARD) {
       fields.only(as, "role", "standard");
-      String standard = fields.need("standard", THE_STANDARD);
-      return new Instruction.Verify(role, Optional.of(standard), Optional.empty());
+      return new Instruction.Verify(role, fields.text("standard"), Optional.empty());
     }
     if (role == CheckRole.BLANK) {
       fields.only(as, "role");

@@ -2,8 +2,6 @@ package org.restpoint.acquisition.probe;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.restpoint.acquisition.check.CheckPlan.SpikeTerms;
 import org.restpoint.acquisition.event.CheckRole;
@@ -27,13 +25,6 @@ final class CheckDoor {
     this.settings = settings;
     this.calibrations = calibrations;
     this.archive = archive;
-  }
-
-  /** The standards that a check may be made with. */
-  Map<String, Standard> standards() {
-    Map<String, Standard> all = new LinkedHashMap<>(settings.standards());
-    settings.checking().standard().ifPresent(one -> all.putIfAbsent(one.name(), one));
-    return all;
   }
 
   /** A check other than by a standard. */

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.probe.ProbeMemory.InForce;
 import org.restpoint.config.station.Calibrate;
@@ -62,8 +64,8 @@ final class Doorman {
     }
     if (task instanceof Instruction.Verify verify) {
       Admission admission =
-          verify.standard().isPresent()
-              ? known(time, verify.standard().get(), true)
+          verify.role() == CheckRole.CHECK_STANDARD
+              ? checkStandard(time, verify.standard().or(settings.checking().plan()::standard))
               : checks.admit(time, verify);
       return admission instanceof Admission.Read ? withCalibration(admission) : admission;
     }
@@ -78,16 +80,28 @@ final class Doorman {
     }
     if (task instanceof Instruction.Rinsed rinsed && rinsed.into().isPresent()) {
       String name = rinsed.into().get();
-      return settings.standards().containsKey(name) ? new Admission.AtOnce() : unknown(name);
+      return settings.standards().containsKey(name)
+          ? new Admission.AtOnce()
+          : unknown(name, settings.standards().keySet());
     }
     return new Admission.AtOnce();
   }
 
+  private Admission checkStandard(Instant time, Optional<String> name) {
+    return name.isPresent()
+        ? known(time, name.get(), true)
+        : refused(
+            "check-not-set",
+            "which standard it stands in was not said, and the station file names none for checks",
+            "Name it, like standard=%s, or write it under checks, like check-standard: { standard: %1$s }."
+                .formatted(settings.standards().keySet().stream().findFirst().orElse("NAME")));
+  }
+
   private Admission known(Instant time, String name, boolean check) {
-    Map<String, Standard> standards = check ? checks.standards() : settings.standards();
+    Map<String, Standard> standards = check ? settings.checkStandards() : settings.standards();
     Standard standard = standards.get(name);
     if (standard == null) {
-      return unknown(name);
+      return unknown(name, standards.keySet());
     }
     LocalDate today = LocalDate.ofInstant(time, ZoneOffset.UTC);
     if (standard.expires().isPresent() && today.isAfter(standard.expires().get())) {
@@ -102,11 +116,11 @@ final class Doorman {
             : new Purpose.OfStandard(standard));
   }
 
-  private Admission unknown(String name) {
+  private Admission unknown(String name, Set<String> known) {
     return refused(
         "standard-unknown",
         "standard %s is not one of this probe's standards: %s"
-            .formatted(name, String.join(", ", settings.standards().keySet())),
+            .formatted(name, String.join(", ", known)),
         "Name one of them, or define it in the station file and list it under calibrate.");
   }
 

@@ -32,6 +32,7 @@ public final class ProbeRoutine {
   private final Underway underway;
   private final Brackets brackets;
   private final Closing closing;
+  private final Deeds deeds;
   private final TimeKeeper timeKeeper;
   private final Optional<String> interrupted;
 
@@ -61,6 +62,7 @@ public final class ProbeRoutine {
     this.replies = new Replies(voice, reckoning, memory.withholding());
     this.brackets = new Brackets(settings, archive, voice, memory);
     this.closing = new Closing(reckoning, calibrations, replies, response, brackets, voice);
+    this.deeds = new Deeds(voice, calibrations, reckoning, response, day, underway, brackets);
     this.timeKeeper = new TimeKeeper(memory);
     this.interrupted = memory.underway();
   }
@@ -146,6 +148,14 @@ public final class ProbeRoutine {
   /** It stands in a sample of which nothing is to be kept until it stands elsewhere. */
   public void withhold() {
     replies.withhold();
+  }
+
+  /** A rig has put it into water to rinse in: it counts as rinsed, and nobody is answered. */
+  public void rinse(Instant given) {
+    Instant time = pass(given);
+    replies.elsewhere();
+    deeds.carryOut(time, new Instruction.Rinsed(Optional.empty()));
+    tellState(time);
   }
 
   /** Takes a reading. */
@@ -247,38 +257,10 @@ public final class ProbeRoutine {
       Calibration calibration = closing.accepted(time, accept.because());
       voice.done(time, instruction, Optional.of(calibration));
     } else {
-      carryOut(time, instruction.task());
+      deeds.carryOut(time, instruction.task());
       voice.done(time, instruction, Optional.empty());
     }
     tellState(time);
-  }
-
-  private void carryOut(Instant time, Instruction.Task task) {
-    if (task instanceof Instruction.Soak soak) {
-      underway.leaveStream(time);
-      calibrations.endRound();
-      day.soak(time, soak);
-    } else if (task instanceof Instruction.Store store) {
-      underway.leaveStream(time);
-      calibrations.endRound();
-      day.store(time, store);
-    } else if (task instanceof Instruction.Replaced replaced) {
-      underway.leaveStream(time);
-      calibrations.forget();
-      response.forget();
-      reckoning.checks().forget();
-      brackets.forget();
-      day.replaced(time);
-      voice.notice(time, Interruptions.replaced(replaced.part()));
-    } else if (task instanceof Instruction.Rinsed rinsed) {
-      day.rinsed(time, rinsed);
-      reckoning.know(Circumstances::afterRinse);
-      if (underway.backInStream(time)) {
-        calibrations.endRound();
-      }
-    } else {
-      cancel(time);
-    }
   }
 
   private void begin(Instant time, Instruction instruction, Purpose purpose) {
@@ -294,16 +276,6 @@ public final class ProbeRoutine {
     underway.put(
         Attempt.onInstruction(
             purpose, time, instruction, skipped, response.watch(), settings.limits()));
-  }
-
-  private void cancel(Instant time) {
-    underway
-        .instruction()
-        .ifPresent(
-            cancelled ->
-                voice.refused(time, cancelled, Interruptions.cancelled(), Optional.empty()));
-    underway.clear();
-    day.cancelSoak(time);
   }
 
   private void finish(Instant time, Attempt ended) {

@@ -1,5 +1,6 @@
 package org.restpoint.acquisition.probe;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.restpoint.acquisition.preparation.Recipes;
@@ -46,6 +47,13 @@ public record ProbeSettings(
     Optional<Care> care,
     Recipes recipes,
     Checking checking) {
+
+  /** What a check may be made with: the probe's standards, and the one of checks alone. */
+  public Map<String, Standard> checkStandards() {
+    Map<String, Standard> all = new LinkedHashMap<>(standards);
+    checking.standard().ifPresent(one -> all.putIfAbsent(one.name(), one));
+    return all;
+  }
 
   /** What its results are counted in. */
   public Scale scale() {

@@ -34,12 +34,17 @@ final class Replies {
     withholding = true;
   }
 
+  /** It stands in something else than before. */
+  void elsewhere() {
+    withholding = false;
+  }
+
   /** An instruction is carried out. */
   void accepted(Instant time, Instruction instruction) {
     if (isConfidential(instruction)) {
       withholding = true;
     } else if (movesElectrode(instruction.task())) {
-      withholding = false;
+      elsewhere();
     }
     voice.accepted(time, instruction);
   }

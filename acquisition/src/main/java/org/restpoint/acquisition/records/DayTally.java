@@ -33,12 +33,12 @@ final class DayTally {
 
   /** Counts the latest revision of a result, of a sample, of the stream or of a check. */
   void result(JsonNode result) {
-    result.path("flags").forEach(flag -> count(flags, flag.asText()));
     JsonNode check = result.path("verification");
     if (!check.isMissingNode()) {
       count(checks, check.path("role").asText() + " " + check.path("verdict").asText("not judged"));
       return;
     }
+    result.path("flags").forEach(flag -> count(flags, flag.asText()));
     String outcome = result.path("outcome").asText();
     count(results, outcome);
     if (outcome.equals("settled")) {
@@ -67,7 +67,7 @@ final class DayTally {
     return results.getOrDefault(what, 0);
   }
 
-  /** How often each flag was given, checks included. */
+  /** How often each flag was given to a result that is no check's. */
   Map<String, Integer> flags() {
     return flags;
   }

@@ -58,10 +58,16 @@ final class Summary {
   }
 
   private void instruction(JsonNode instruction, Day day) {
-    if (NAMING.contains(instruction.path("do").asText())) {
-      JsonNode sample = instruction.path("sample");
-      samples.expect(sample.isTextual() ? sample.asText() : sample.path("number").asText(), day);
+    String word = instruction.path("do").asText();
+    if (NAMING.contains(word)) {
+      expect(instruction.path("sample"), day);
+    } else if (word.equals("batch")) {
+      instruction.path("cups").forEach(cup -> expect(cup.path("sample"), day));
     }
+  }
+
+  private void expect(JsonNode sample, Day day) {
+    samples.expect(sample.isTextual() ? sample.asText() : sample.path("number").asText(), day);
   }
 
   private void result(JsonNode result, Day day) {

@@ -165,7 +165,8 @@ public final class Replay implements Output {
                               answer.probe(),
                               answer.instruction(),
                               why.text(),
-                              why.remedy())));
+                              why.remedy())
+                          .strip()));
     }
   }
 

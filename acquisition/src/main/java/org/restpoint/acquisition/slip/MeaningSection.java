@@ -2,7 +2,6 @@ package org.restpoint.acquisition.slip;
 
 import java.util.List;
 import org.restpoint.acquisition.event.Guidance;
-import org.restpoint.acquisition.event.Guidance.Rate;
 import org.restpoint.acquisition.event.Result;
 
 /** What the number means by the tables that were chosen; nothing where none was. */
@@ -25,15 +24,8 @@ final class MeaningSection {
 
   private static void tell(Parts parts, Guidance table) {
     parts.fact("Table", table.title()).sentence(table.meaning());
-    table
-        .rate()
-        .ifPresent(rate -> parts.fact("Rate", amount(rate)).fact("Formula", rate.formula()));
+    // The meaning tells the rate; how it was reckoned stands beside it.
+    table.rate().ifPresent(rate -> parts.fact("Reckoned", rate.formula()));
     parts.fact("Holds for", table.scope()).fact("Source", table.source()).sentence(table.caution());
-  }
-
-  private static String amount(Rate rate) {
-    return AmountWords.rounded(rate.value(), rate.uncertainty().orElse(0))
-        + AmountWords.NO_BREAK
-        + AmountWords.unit(rate.unit());
   }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.restpoint.acquisition.batch.Batch;
 import org.restpoint.acquisition.batch.Order;
 import org.restpoint.acquisition.batch.Stage;
@@ -101,18 +102,24 @@ final class BatchWords {
     }
     List<Reason> unknown = new ArrayList<>();
     for (Cup cup : list.cups()) {
+      Set<String> known = standards(cup);
       cup.standard()
-          .filter(name -> !settings.standards().containsKey(name))
-          .ifPresent(name -> unknown.add(unknown(cup)));
+          .filter(name -> !known.contains(name))
+          .ifPresent(name -> unknown.add(unknown(cup, known)));
     }
     return unknown;
   }
 
-  private Reason unknown(Cup cup) {
+  private Set<String> standards(Cup cup) {
+    boolean calibrates = cup.reading().filter(Instruction.Calibrate.class::isInstance).isPresent();
+    return (calibrates ? settings.standards() : settings.checkStandards()).keySet();
+  }
+
+  private static Reason unknown(Cup cup, Set<String> known) {
     return new Reason(
         "standard-unknown",
         "%s: not one of this probe's standards: %s"
-            .formatted(cup.words(), String.join(", ", settings.standards().keySet())),
+            .formatted(cup.words(), String.join(", ", known)),
         "Name one of them, or define it in the station file and list it under calibrate.");
   }
 
@@ -133,6 +140,7 @@ final class BatchWords {
       return;
     }
     say(time, instruction, Verdict.ACCEPTED, List.of(), Optional.empty());
+    routine.rinse(time);
     say(time, instruction, Verdict.DONE, List.of(), Optional.empty());
     voice.follow(Optional.of(after.rinsed()));
   }

@@ -5,9 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.restpoint.acquisition.event.Answer;
-import org.restpoint.acquisition.event.Answer.Verdict;
-import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Forgotten;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.Instruction;
@@ -31,14 +28,14 @@ final class ForgetDesk {
 
   private final String station;
   private final Map<String, BatchRoutine> routines;
-  private final Output output;
   private final Archive archive;
+  private final DeskAnswers answers;
 
   ForgetDesk(String station, Map<String, BatchRoutine> routines, Output output, Archive archive) {
     this.station = station;
     this.routines = routines;
-    this.output = output;
     this.archive = archive;
+    this.answers = new DeskAnswers(station, output);
   }
 
   /** Forgets a sample, or says why not; where none is named nothing is done. */
@@ -48,7 +45,7 @@ final class ForgetDesk {
         number -> {
           Optional<Reason> busy = busy(number);
           if (busy.isPresent()) {
-            refuse(time, probe, instruction, busy.get());
+            answers.refused(time, probe, instruction, busy.get());
           } else {
             forget(time, probe, instruction, number);
           }
@@ -75,22 +72,16 @@ final class ForgetDesk {
     }
     Erased erased = archive.forget(number);
     if (erased.trouble().isPresent()) {
-      refuse(time, probe, instruction, failed(erased.trouble().get()));
+      answers.refused(time, probe, instruction, failed(erased.trouble().get()));
       return;
     }
     if (erased.isNothing() && !listed) {
-      refuse(time, probe, instruction, unknown());
+      answers.refused(time, probe, instruction, unknown());
       return;
     }
     erased.standing().forEach(name -> withhold(name));
-    answer(time, probe, instruction, Verdict.ACCEPTED, List.of(), Optional.empty());
-    answer(
-        time,
-        probe,
-        instruction,
-        Verdict.DONE,
-        List.of(),
-        Optional.of(forgotten(time, probe, erased)));
+    answers.accepted(time, probe, instruction);
+    answers.done(time, probe, instruction, Optional.of(forgotten(time, probe, erased)));
   }
 
   private void withhold(String name) {
@@ -132,28 +123,5 @@ final class ForgetDesk {
 
   private static String count(long many, String what) {
     return many + " " + what + (many == 1 ? "" : "s");
-  }
-
-  private void refuse(Instant time, String probe, Instruction instruction, Reason reason) {
-    answer(time, probe, instruction, Verdict.REFUSED, List.of(reason), Optional.empty());
-  }
-
-  private void answer(
-      Instant time,
-      String probe,
-      Instruction instruction,
-      Verdict verdict,
-      List<Reason> reasons,
-      Optional<Event> outcome) {
-    output.answer(
-        new Answer(
-            instruction.id(),
-            station,
-            probe,
-            time,
-            instruction.task().word(),
-            verdict,
-            reasons,
-            outcome));
   }
 }

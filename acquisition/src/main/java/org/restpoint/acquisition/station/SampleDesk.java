@@ -3,11 +3,8 @@ package org.restpoint.acquisition.station;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.restpoint.acquisition.event.Answer;
-import org.restpoint.acquisition.event.Answer.Verdict;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.event.SampleRecord;
@@ -31,6 +28,7 @@ final class SampleDesk {
   private final Map<String, Retelling> retellings;
   private final Output output;
   private final Archive archive;
+  private final DeskAnswers answers;
 
   /**
    * A desk without a record of its own: all are in the archive.
@@ -42,6 +40,7 @@ final class SampleDesk {
     this.retellings = Map.copyOf(retellings);
     this.output = output;
     this.archive = archive;
+    this.answers = new DeskAnswers(station, output);
   }
 
   /**
@@ -57,7 +56,7 @@ final class SampleDesk {
     if (instruction.task() instanceof Instruction.Measure measure && !measure.confidential()) {
       Optional<ObjectNode> told = measure.sample().filter(fields -> fields.size() > 1);
       Optional<Reason> wrong = told.flatMap(fields -> keep(time, probe, fields));
-      wrong.ifPresent(why -> refuse(time, probe, instruction, why));
+      wrong.ifPresent(why -> answers.refused(time, probe, instruction, why));
       return wrong.isEmpty();
     }
     return true;
@@ -66,11 +65,11 @@ final class SampleDesk {
   private boolean record(Instant time, String probe, Instruction instruction, ObjectNode told) {
     Optional<Reason> wrong = keep(time, probe, told);
     if (wrong.isPresent()) {
-      refuse(time, probe, instruction, wrong.get());
+      answers.refused(time, probe, instruction, wrong.get());
     } else {
-      answer(time, probe, instruction, Verdict.ACCEPTED, List.of(), Optional.empty());
+      answers.accepted(time, probe, instruction);
       Optional<SampleRecord> kept = archive.record(number(told));
-      answer(time, probe, instruction, Verdict.DONE, List.of(), kept.map(Event.class::cast));
+      answers.done(time, probe, instruction, kept.map(Event.class::cast));
     }
     return false;
   }
@@ -119,28 +118,5 @@ final class SampleDesk {
 
   private static String number(ObjectNode record) {
     return record.path("number").asText();
-  }
-
-  private void refuse(Instant time, String probe, Instruction instruction, Reason reason) {
-    answer(time, probe, instruction, Verdict.REFUSED, List.of(reason), Optional.empty());
-  }
-
-  private void answer(
-      Instant time,
-      String probe,
-      Instruction instruction,
-      Verdict verdict,
-      List<Reason> reasons,
-      Optional<Event> outcome) {
-    output.answer(
-        new Answer(
-            instruction.id(),
-            station,
-            probe,
-            time,
-            instruction.task().word(),
-            verdict,
-            reasons,
-            outcome));
   }
 }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.RawReading;
 import org.restpoint.acquisition.instruction.Instruction;
 import org.restpoint.acquisition.meaning.Meaning;
@@ -141,16 +140,7 @@ public final class StationRoutine {
             "%s is not an electrode of this station: %s"
                 .formatted(probe, String.join(", ", routines.keySet())),
             "Name one of them.");
-    output.answer(
-        new Answer(
-            instruction.id(),
-            station.name(),
-            probe,
-            time,
-            instruction.task().word(),
-            Answer.Verdict.REFUSED,
-            List.of(reason),
-            Optional.empty()));
+    new DeskAnswers(station.name(), output).refused(time, probe, instruction, reason);
   }
 
   /**

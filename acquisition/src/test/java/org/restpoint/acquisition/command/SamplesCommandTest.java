@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.restpoint.acquisition.command.Said.run;
 
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -13,6 +14,9 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.restpoint.acquisition.service.Service;
 import org.restpoint.acquisition.service.Surroundings;
+import org.restpoint.adapters.journal.JournalReader;
+import org.restpoint.adapters.journal.JournalSettings;
+import org.restpoint.adapters.mqtt.Subscriber;
 
 /** A batch's list, given to a service that runs with its own broker. */
 @Timeout(120)
@@ -51,10 +55,31 @@ class SamplesCommandTest {
   }
 
   private Service service() {
-    return Service.start(
-        StationArgument.read(station),
-        new Surroundings(
-            folder.resolve("native"), InstantSource.system(), System::nanoTime, 1, event -> {}));
+    Service service =
+        Service.start(
+            StationArgument.read(station),
+            new Surroundings(
+                folder.resolve("native"),
+                InstantSource.system(),
+                System::nanoTime,
+                1,
+                event -> {}));
+    awaitOnline();
+    return service;
+  }
+
+  /** The service hears instructions once it says that it is there. */
+  private void awaitOnline() {
+    JournalSettings settings =
+        new JournalSettings(StationArgument.read(station).journal(), folder.resolve("native"));
+    try (JournalReader journal = new JournalReader(settings)) {
+      journal.start();
+      URI broker = URI.create(journal.fact(Service.BROKER_FACT).orElseThrow());
+      try (Subscriber ear = Subscriber.connect(broker, "ear")) {
+        ear.subscribe("restpoint/willow-bench/online", 1);
+        ear.next(heard -> heard.payload().equals("true"));
+      }
+    }
   }
 
   @Test

@@ -125,7 +125,7 @@ class InstructionReaderTest {
         "{\"do\":\"calibrate\"}              | standard is missing: expected the name of the standard the electrode is in",
         "{\"do\":\"calibrate\",\"standard\":5} | standard: expected text in quotes, 1 to 200 characters; found 5",
         "{\"do\":\"calibrate\",\"standard\":\"mid\",\"sample\":\"x\"} | calibrate takes do, id, probe, standard, time; found sample",
-        "{\"do\":\"verify\"}                 | standard is missing: expected the name of the standard the electrode is in",
+        "{\"do\":\"verify\",\"standard\":5}  | standard: expected text in quotes, 1 to 200 characters; found 5",
         "{\"do\":\"verify\",\"role\":\"blank\",\"standard\":\"mid\"} | verify role=blank takes do, id, probe, role, time; found standard",
         "{\"do\":\"verify\",\"role\":\"referee\"} | role: expected check-standard, blank, duplicate or spike; found referee",
         "{\"do\":\"verify\",\"role\":\"spike\"} | sample is missing: expected the number of a sample that was measured before",

@@ -164,6 +164,19 @@ class MeaningTest {
   }
 
   @Test
+  void aNumberOfMoistSoilNeedsItsMoistureAndNotAnotherRecipe() {
+    assertThat(
+            one(
+                    meaning("nitrate", chosen(LATE_SPRING, "soil")),
+                    number(18, "mg/kg", "soil as received"),
+                    "{'kind':'soil','depthTopCentimetres':0,'depthBottomCentimetres':30}")
+                .meaning())
+        .isEqualTo(
+            "This table does not apply: it is of dry soil, the number of soil as received."
+                + " Give moisturePercent of the sample, so that the number is of dry soil.");
+  }
+
+  @Test
   void anExtractIsNotTakenForTheSoilNorAnotherSolutionForWater() {
     assertThat(
             one(

@@ -1,133 +1,27 @@
 package org.restpoint.acquisition.probe;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.restpoint.acquisition.probe.RandomDays.START;
+import static org.restpoint.acquisition.probe.RandomDays.script;
+import static org.restpoint.acquisition.probe.RandomDays.setup;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.function.Consumer;
-import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.restpoint.acquisition.check.CheckPlan;
 import org.restpoint.acquisition.event.Answer;
-import org.restpoint.acquisition.event.CheckRole;
 import org.restpoint.acquisition.event.Event;
 import org.restpoint.acquisition.event.EventJson;
-import org.restpoint.acquisition.instruction.InstructionReader;
-import org.restpoint.config.station.Calibrate.Every;
+import org.restpoint.acquisition.probe.RandomDays.Input;
 import org.restpoint.config.station.Routine;
-import org.restpoint.stability.rest.ForecastRule;
 
-/** Random days at the bench and in the stream, each from a fixed seed. */
+/** Random days come out alike however they are given. */
 class ReplayTest {
-
-  private static final Instant START = Bench.START.plusMillis(137);
-
-  private static final List<String> INSTRUCTIONS =
-      List.of(
-          "{\"do\":\"calibrate\",\"standard\":\"low\"}",
-          "{\"do\":\"calibrate\",\"standard\":\"mid\"}",
-          "{\"do\":\"calibrate\",\"standard\":\"high\"}",
-          "{\"do\":\"calibrate\",\"standard\":\"none\"}",
-          "{\"id\":\"m\",\"do\":\"measure\",\"sample\":{\"number\":\"S-1\",\"notes\":\"pH 6.9\"}}",
-          "{\"do\":\"measure\"}",
-          "{\"do\":\"verify\",\"standard\":\"mid\"}",
-          "{\"do\":\"soak\",\"minutes\":1}",
-          "{\"do\":\"rinsed\"}",
-          "{\"do\":\"rinsed\"}",
-          "{\"do\":\"replaced\"}",
-          "{\"do\":\"accept-standard\"}",
-          "{\"do\":\"cancel\"}");
-
-  private static final CheckPlan CHECKED =
-      Changes.plan(Map.of(CheckRole.CHECK_STANDARD, new Every.Samples(2)));
-
-  /** Something that comes in. */
-  private record Input(Instant time, boolean isReading, Consumer<ProbeRoutine> act) {}
-
-  static LongStream seeds() {
-    return LongStream.range(0, 60);
-  }
-
-  private static Setup setup(long seed) {
-    Setup setup =
-        Setup.nitrate()
-            .giveUpAfter(Duration.ofSeconds(40))
-            .notBefore(Duration.ofSeconds(seed % 2 * 3))
-            .restandardize("mid", new Every.Samples(2))
-            .validFor(Duration.ofMinutes(30))
-            .with(Changes.checked(CHECKED));
-    if (seed / 3 % 3 == 2) {
-      setup.rule(new ForecastRule(2));
-    }
-    return switch ((int) (seed % 3)) {
-      case 0 -> setup;
-      case 1 -> setup.routine(new Routine.EachInterval(Duration.ofSeconds(20)));
-      default -> setup.routine(new Routine.EachRest(Duration.ofSeconds(25)));
-    };
-  }
-
-  private static List<Input> script(long seed) {
-    Random random = new Random(seed);
-    Electrode electrode = new Electrode(-1, 0.97);
-    List<Input> script = new ArrayList<>();
-    Instant now = START;
-    double concentration = 1e-3;
-    double celsius = 20;
-    while (script.size() < 1500) {
-      now = now.plusMillis(random.nextInt(20) == 0 ? random.nextInt(50_000) : stepMillis(random));
-      Instant time = now;
-      if (random.nextInt(18) == 0) {
-        String instruction = INSTRUCTIONS.get(random.nextInt(INSTRUCTIONS.size()));
-        concentration = solution(instruction, random);
-        celsius = 20 + random.nextInt(50) / 10.0;
-        script.add(
-            new Input(
-                time,
-                false,
-                routine ->
-                    routine.instruct(time, InstructionReader.read(instruction).instruction())));
-      } else {
-        double noise = random.nextInt(12) == 0 ? 5 * random.nextGaussian() : 0.02;
-        double millivolts =
-            electrode.millivolts(concentration, celsius) + noise * random.nextDouble();
-        Temperature temperature =
-            random.nextInt(60) == 0
-                ? new Temperature.Missing("none", "none")
-                : new Temperature.Known(celsius, 0.2, random.nextInt(10) == 0);
-        script.add(
-            new Input(time, true, routine -> routine.reading(time, millivolts, temperature)));
-      }
-    }
-    return script;
-  }
-
-  private static long stepMillis(Random random) {
-    return switch (random.nextInt(4)) {
-      case 0 -> 0;
-      case 1 -> random.nextInt(3000);
-      default -> 1000;
-    };
-  }
-
-  private static double solution(String instruction, Random random) {
-    if (random.nextInt(8) == 0) {
-      return 2e-4;
-    }
-    if (instruction.contains("low")) {
-      return 5e-3 / 14.007;
-    }
-    if (instruction.contains("mid")) {
-      return 20e-3 / 14.007;
-    }
-    return instruction.contains("high") ? 100e-3 / 14.007 : 1e-4 * (1 + 50 * random.nextDouble());
-  }
 
   /** Keeps what is said as it is written. */
   private static final class Written implements Output {
@@ -173,7 +67,7 @@ class ReplayTest {
   }
 
   @ParameterizedTest
-  @MethodSource("seeds")
+  @MethodSource("org.restpoint.acquisition.probe.RandomDays#seeds")
   void theSameInputGivesTheSameEventsHoweverOftenTimeIsLetPass(long seed) {
     Written once = new Written();
     Written ticking = new Written();
@@ -200,7 +94,7 @@ class ReplayTest {
   }
 
   @ParameterizedTest
-  @MethodSource("seeds")
+  @MethodSource("org.restpoint.acquisition.probe.RandomDays#seeds")
   void eachEventHasItsOwnIdAndComesInTheOrderOfItsTime(long seed) {
     List<String> ids = new ArrayList<>();
     List<Instant> times = new ArrayList<>();
@@ -235,7 +129,7 @@ class ReplayTest {
   }
 
   @ParameterizedTest
-  @MethodSource("seeds")
+  @MethodSource("org.restpoint.acquisition.probe.RandomDays#seeds")
   void aRoutineTakenUpFromItsMemoryGoesOnAsIfNothingHadBeen(long seed) {
     List<Input> script = script(seed);
     Written all = new Written();
@@ -249,7 +143,7 @@ class ReplayTest {
       others.forEach(input.act());
       if (input.isReading()
           && isBetweenAttempts(seed, routine.memory(), input.time())
-          && takenUp < 40) {
+          && takenUp < 12) {
         takenUp++;
         ProbeMemory memory = Bench.written(routine.memory());
         assertThat(memory).isEqualTo(routine.memory());
@@ -272,7 +166,7 @@ class ReplayTest {
   @Test
   void theRandomDaysHoldWhatCanHappen() {
     Written all = new Written();
-    seeds()
+    RandomDays.seeds()
         .forEach(
             seed -> {
               ProbeRoutine routine = begun(seed, ProbeMemory.blank(), START, all);

@@ -27,6 +27,10 @@ class SummaryWriterTest {
             .instruction(
                 "1", "2026-04-02T13:00:00Z", "{\"do\":\"measure\",\"sample\":{\"number\":\"S-1\"}}")
             .instruction("2", "2026-04-02T13:01:00Z", "{\"do\":\"measure\",\"sample\":\"S-9\"}")
+            .instruction(
+                "4",
+                "2026-04-02T13:03:00Z",
+                "{\"do\":\"batch\",\"cups\":[{\"cup\":\"1\",\"standard\":\"mid\"},{\"cup\":\"2\",\"sample\":\"S-8\"},{\"cup\":\"3\",\"sample\":{\"number\":\"S-1\"}}]}")
             .instruction("3", "2026-04-02T13:02:00Z", "{\"do\":\"calibrate\",\"standard\":\"mid\"}")
             .entry("calibration", "c-1", 1, "2026-04-02T13:59:00Z", "{\"verdict\":\"accepted\"}")
             .entry("calibration", "c-2", 1, "2026-04-02T13:59:30Z", "{\"verdict\":\"refused\"}")
@@ -65,7 +69,7 @@ class SummaryWriterTest {
                 "r-5",
                 1,
                 "2026-04-02T14:04:00Z",
-                "{\"event\":\"result\",\"outcome\":\"settled\",\"flags\":[],\"verification\":{\"role\":\"check-standard\",\"verdict\":\"passed\"}}")
+                "{\"event\":\"result\",\"outcome\":\"settled\",\"flags\":[\"check-off\"],\"verification\":{\"role\":\"check-standard\",\"verdict\":\"failed\"}}")
             .number("r-6", 1, "2026-04-03T02:00:00Z", "7", "{\"number\":\"S-3\"}");
     return journal.written(
         (reader, out) -> new SummaryWriter(reader, out).write(SpanQuery.all(), zone, csv));
@@ -85,7 +89,7 @@ class SummaryWriterTest {
               results    3 settled (1 passed, 2 flagged), 1 unsettled, 0 refused
               flags      1 below-range, 1 creeping, 1 unsettled
               standards  1 accepted, 1 refused
-              checks     1 check-standard passed
+              checks     1 check-standard failed
               tile water, solution as measured 3 in mg/L as-N: lowest <0.5, median 10.12, highest 20.5
 
             2026-04-03  no3-a
@@ -95,8 +99,9 @@ class SummaryWriterTest {
               checks     none
               solution as measured 1 in mg/L as-N: lowest 7, median 7, highest 7
 
-            samples without a result: 2
+            samples without a result: 3
               S-9        2026-04-02 no3-a: not read
+              S-8        2026-04-02 no3-a: not read
               S-4        2026-04-02 no3-a: unsettled
             samples with flagged results alone: 1
               S-2        2026-04-02 no3-a: creeping

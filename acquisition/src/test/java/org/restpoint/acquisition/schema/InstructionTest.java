@@ -101,7 +101,7 @@ class InstructionTest {
         "{'do':'sample','sample':{'number':'S-1','taken':'2026-04-02T09:15:00'}}",
         "{'do':'sample','sample':{'number':'S-1','cooled':'yes'}}",
         "{'do':'cancel','sample':{'number':'S-1'}}",
-        "{'do':'verify'}",
+        "{'do':'verify','standard':5}",
         "{'do':'verify','role':'referee','standard':'mid'}",
         "{'do':'verify','role':5,'standard':'mid'}",
         "{'do':'verify','role':'blank','standard':'mid'}",

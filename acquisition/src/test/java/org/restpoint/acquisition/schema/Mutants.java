@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Objects that are each wrong in one place. */
 final class Mutants {
@@ -101,6 +104,13 @@ final class Mutants {
       throw new IllegalStateException("no shape is known for " + path);
     }
     return shape;
+  }
+
+  /** The fields of an object and of the objects inside it, however often they come in a list. */
+  static Set<String> fields(JsonNode object) {
+    return paths(object).stream()
+        .map(path -> path.replaceAll("/[0-9]+", "/*"))
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** The pointers to all values of an object, but to those that may be of several types. */

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -141,7 +144,7 @@ class MutantsTest {
 
   private static void assertRefused(Function<JsonNode, List<Mutants.Mutant>> mutation) {
     int tried = 0;
-    for (JsonNode object : SAID) {
+    for (JsonNode object : oneOfEachShape()) {
       for (Mutants.Mutant mutant : mutation.apply(object)) {
         tried++;
         assertThat(Schemas.problems(Schemas.payload(object), mutant.object()))
@@ -149,7 +152,15 @@ class MutantsTest {
             .isNotEmpty();
       }
     }
-    assertThat(tried).isGreaterThan(SAID.size());
+    assertThat(tried).isGreaterThan(oneOfEachShape().size());
+  }
+
+  /** Of objects with the same payload and the same fields, in them and inside them, the first. */
+  private static Collection<JsonNode> oneOfEachShape() {
+    Map<String, JsonNode> shapes = new LinkedHashMap<>();
+    SAID.forEach(
+        object -> shapes.putIfAbsent(Schemas.payload(object) + Mutants.fields(object), object));
+    return shapes.values();
   }
 
   private static void assertWrong(ObjectNode object, Consumer<ObjectNode> mutation) {

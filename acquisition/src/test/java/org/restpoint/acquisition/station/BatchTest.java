@@ -86,6 +86,38 @@ class BatchTest {
   }
 
   @Test
+  void waterToRinseInCountsAsRinsedAndACheckMayBeOfAStandardThatDoesNotCalibrate() {
+    RigBench bench =
+        new RigBench(
+            new Stations()
+                .careful()
+                .electrode(RigBench.PROBE, new TemperatureSource.Fixed(22, 1))
+                .station());
+    bench.tell(
+        "{'do':'batch','cups':[{'cup':'1','standard':'low'},{'cup':'2','sample':'S-1'},{'cup':'3','sample':'S-2'},{'cup':'4','rinse':true},{'cup':'5','sample':'S-3'},{'cup':'6','rinse':true},{'cup':'7','check':'second'}]}");
+    for (double milligrams : new double[] {10, 20, 30, 0.1, 20, 0.1, 50}) {
+      bench.tell("{'do':'next'}");
+      bench.tell("{'do':'in-place'}");
+      bench.stand(milligrams, 30);
+    }
+    BatchSummary summary = summary(bench);
+    assertThat(summary.cups())
+        .extracting(BatchSummary.Cup::outcome)
+        .containsExactly(
+            Outcome.ACCEPTED,
+            Outcome.SETTLED,
+            Outcome.SETTLED,
+            Outcome.RINSED,
+            Outcome.SETTLED,
+            Outcome.RINSED,
+            Outcome.SETTLED);
+    assertThat(summary.cups())
+        .filteredOn(cup -> cup.flags().contains("not-rinsed"))
+        .extracting(BatchSummary.Cup::cup)
+        .containsExactly("3");
+  }
+
+  @Test
   void theSummaryBearsTheFlagsThatResultsHaveByThen() {
     RigBench bench = bench();
     bench.tell("{'do':'batch','cups':[{'cup':'1','standard':'low'},{'cup':'2','sample':'S-1'}]}");

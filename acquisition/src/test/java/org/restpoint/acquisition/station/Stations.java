@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.restpoint.config.station.Broker;
 import org.restpoint.config.station.Calibrate;
+import org.restpoint.config.station.Care;
 import org.restpoint.config.station.Checks;
 import org.restpoint.config.station.Compensation;
 import org.restpoint.config.station.Electrode;
@@ -32,6 +34,8 @@ final class Stations {
   private final Map<String, Probe> probes = new LinkedHashMap<>();
   private Routine routine = new Routine.Instructed();
   private Moves moves = new Moves.Told();
+  private Optional<Care> care = Optional.empty();
+  private Checks checks = Checks.none();
 
   Stations routine(Routine how) {
     routine = how;
@@ -40,6 +44,24 @@ final class Stations {
 
   Stations moves(Moves how) {
     moves = how;
+    return this;
+  }
+
+  /** Asks for a rinse after each sample, and for checks with a standard that does not calibrate. */
+  Stations careful() {
+    care =
+        Optional.of(new Care(Duration.ofMinutes(20), Duration.ofMinutes(5), Duration.ofDays(14)));
+    checks =
+        new Checks(
+            Optional.of(
+                new Checks.CheckStandard(
+                    Optional.of("second"),
+                    new Calibrate.Every.Never(),
+                    Optional.empty(),
+                    OptionalDouble.empty())),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
     return this;
   }
 
@@ -91,9 +113,9 @@ final class Stations {
             Optional.empty(),
             2,
             0),
-        Checks.none(),
+        checks,
         routine,
-        Optional.empty(),
+        care,
         moves);
   }
 
@@ -104,7 +126,13 @@ final class Stations {
         Path.of("willow-bench.db"),
         Optional.empty(),
         LogStyle.PLAIN,
-        Map.of("low", standard("low", 10), "high", standard("high", 100)),
+        Map.of(
+            "low",
+            standard("low", 10),
+            "high",
+            standard("high", 100),
+            "second",
+            standard("second", 50)),
         Map.of(),
         probes,
         Map.of());

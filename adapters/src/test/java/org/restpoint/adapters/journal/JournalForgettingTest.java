@@ -55,6 +55,39 @@ class JournalForgettingTest {
         id, revision, "result", "no3-a", START, "{\"sample\":\"" + SECRET + "\"}");
   }
 
+  private static Forgetting allOfIt() {
+    return new Forgetting(
+        List.of("gone"),
+        List.of(new StoredEntry("stays", 1, "result", "no3-a", START, "[]")),
+        List.of(new StoredInstruction("1", "no3-a", START, "{}")),
+        List.of(
+            new Forgetting.ReadingSpan(
+                "no3-a", START.plusSeconds(10), START.plusSeconds(READINGS))),
+        List.of(1L));
+  }
+
+  @Test
+  void whileSomebodyReadsTheJournalItSaysThatBytesAreLeftAndTheNextTimeTheyGo() throws IOException {
+    try (Journal journal = new Journal(settings());
+        JournalReader reader = new JournalReader(settings())) {
+      journal.start();
+      journal.commit(batch());
+      reader.start();
+      List<Forgetting.Forgotten> meanwhile = new ArrayList<>();
+      reader.readings(
+          SpanQuery.all(),
+          reading -> {
+            if (meanwhile.isEmpty()) {
+              meanwhile.add(journal.forget(allOfIt()));
+            }
+          });
+      assertThat(meanwhile).containsExactly(new Forgetting.Forgotten(READINGS - 10, false));
+      assertThat(bytesWith(SECRET)).isPositive();
+      assertThat(journal.forget(allOfIt())).isEqualTo(new Forgetting.Forgotten(0, true));
+      assertThat(bytesWith(SECRET)).isZero();
+    }
+  }
+
   @Test
   void noByteOfItIsLeftAndTheFileShrinksAndAllElseStays() throws IOException {
     List<String> entries = new ArrayList<>();
@@ -64,16 +97,7 @@ class JournalForgettingTest {
       journal.commit(batch());
       assertThat(bytesWith(SECRET)).isPositive();
       long before = size();
-      Forgetting.Forgotten forgotten =
-          journal.forget(
-              new Forgetting(
-                  List.of("gone"),
-                  List.of(new StoredEntry("stays", 1, "result", "no3-a", START, "[]")),
-                  List.of(new StoredInstruction("1", "no3-a", START, "{}")),
-                  List.of(
-                      new Forgetting.ReadingSpan(
-                          "no3-a", START.plusSeconds(10), START.plusSeconds(READINGS))),
-                  List.of(1L)));
+      Forgetting.Forgotten forgotten = journal.forget(allOfIt());
       assertThat(forgotten).isEqualTo(new Forgetting.Forgotten(READINGS - 10, true));
       assertThat(bytesWith(SECRET)).isZero();
       assertThat(size()).isLessThan(before / 3);

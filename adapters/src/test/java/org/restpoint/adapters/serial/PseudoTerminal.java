@@ -6,10 +6,12 @@ import com.sun.jna.Memory;
 import com.sun.jna.Native;
 import com.sun.jna.NativeLong;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 
 /**
@@ -56,6 +58,7 @@ public final class PseudoTerminal implements AutoCloseable {
   private static final int TERMIOS_BYTES = 256; // more than struct termios has on any Linux
 
   private final int master;
+  private final Path device;
   private final Path path;
   private boolean closed;
 
@@ -66,11 +69,27 @@ public final class PseudoTerminal implements AutoCloseable {
     Libc.C.unlockpt(master);
     byte[] name = new byte[128];
     Libc.C.ptsname_r(master, name, new NativeLong(name.length));
-    path = Path.of(Native.toString(name));
+    device = Path.of(Native.toString(name));
+    path = named(device);
     try (Memory termios = new Memory(TERMIOS_BYTES)) {
       Libc.C.tcgetattr(master, termios);
       Libc.C.cfmakeraw(termios);
       Libc.C.tcsetattr(master, 0, termios);
+    }
+  }
+
+  /**
+   * The kernel gives a number that was freed to whoever asks next, another test at the same time
+   * too: so the device goes by a name of its own, that goes with it.
+   */
+  private static Path named(Path device) {
+    try {
+      Path folder = Files.createTempDirectory("terminal");
+      folder.toFile().deleteOnExit();
+      Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+      return Files.createSymbolicLink(folder.resolve("port"), device);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -83,7 +102,7 @@ public final class PseudoTerminal implements AutoCloseable {
   public Path linkedAs(Path link) throws IOException {
     Path fresh = link.resolveSibling(link.getFileName() + ".fresh");
     Files.deleteIfExists(fresh);
-    Files.createSymbolicLink(fresh, path);
+    Files.createSymbolicLink(fresh, device);
     return Files.move(
         fresh, link, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
   }
@@ -117,7 +136,13 @@ public final class PseudoTerminal implements AutoCloseable {
   public synchronized void close() {
     if (!closed) {
       closed = true;
-      Libc.C.close(master);
+      try {
+        Files.delete(path);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      } finally {
+        Libc.C.close(master);
+      }
     }
   }
 }

