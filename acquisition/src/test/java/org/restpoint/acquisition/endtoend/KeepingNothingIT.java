@@ -80,6 +80,7 @@ class KeepingNothingIT {
                     .formatted(PRIVATE, GROWER),
                 electrode,
                 31.7);
+        electrode.moveTo(BenchStation.HIGH, CELSIUS);
         read(rig, "{'id':'5','do':'calibrate','standard':'high'}", electrode, BenchStation.HIGH);
         once =
             read(
@@ -88,6 +89,7 @@ class KeepingNothingIT {
                     .formatted(FORGOTTEN, GROWER),
                 electrode,
                 44.4);
+        electrode.moveTo(BenchStation.LOW, CELSIUS);
         read(rig, "{'id':'7','do':'calibrate','standard':'low'}", electrode, BenchStation.LOW);
         forgotten = Ran.parse(tell("forget", "sample=" + FORGOTTEN).out().lines().toList().get(1));
         running.terminate();
@@ -98,7 +100,10 @@ class KeepingNothingIT {
     }
   }
 
-  /** Puts the electrode into a solution once the instruction is taken, and waits for its end. */
+  /**
+   * Puts the electrode into a solution once the instruction is taken, and waits for its end. Out of
+   * a sample of which nothing is kept it has to be lifted before.
+   */
   private static JsonNode read(
       Rig rig, String instruction, ScriptedElectrode electrode, double milligramsPerLitre) {
     String json = instruction.replace('\'', '"');
