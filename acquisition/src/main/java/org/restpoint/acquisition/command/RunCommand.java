@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.restpoint.acquisition.log.Logs;
 import org.restpoint.acquisition.service.Service;
@@ -25,6 +24,8 @@ final class RunCommand implements Callable<Integer> {
 
   @Mixin private StationArgument station = new StationArgument();
 
+  private volatile int exitStatus = ExitStatus.DONE;
+
   @Override
   public Integer call() throws InterruptedException {
     Station read = station.read();
@@ -32,17 +33,22 @@ final class RunCommand implements Callable<Integer> {
     CompletableFuture<Optional<Service>> started = new CompletableFuture<>();
     Runtime.getRuntime().addShutdownHook(new Thread(() -> end(started), "end"));
     try {
-      started.complete(Optional.of(Service.start(read, Surroundings.real())));
+      Service service = Service.start(read, Surroundings.real());
+      started.complete(Optional.of(service));
+      Throwable defect = service.awaitDefect();
+      exitStatus = ExitStatus.DEFECT;
+      throw new IllegalStateException(
+          "the service has ended by a defect of its own; what was committed is in the journal."
+              + " Start it again, and report the lines below",
+          defect);
     } finally {
       // Where it has started this changes nothing.
       started.complete(Optional.empty());
     }
-    new CountDownLatch(1).await();
-    return ExitStatus.DONE;
   }
 
   /** Ends in order, or without what hangs: what was committed is on disk either way. */
-  private static void end(CompletableFuture<Optional<Service>> started) {
+  private void end(CompletableFuture<Optional<Service>> started) {
     long deadline = System.nanoTime() + CLOSE_WITHIN.toNanos();
     Optional<Service> service =
         started
@@ -63,6 +69,6 @@ final class RunCommand implements Callable<Integer> {
     if (closing.isAlive()) {
       LOG.warn("not everything ended in time; what was committed is in the journal");
     }
-    Runtime.getRuntime().halt(ExitStatus.DONE);
+    Runtime.getRuntime().halt(exitStatus);
   }
 }

@@ -52,8 +52,11 @@ final class Brackets {
     return List.copyOf(open);
   }
 
-  /** Another electrode: nothing ends the brackets that are open. */
-  void forget() {
+  /**
+   * Nothing ends the brackets that are open: another electrode, or a standard that moved farther
+   * than one may, of which nobody knows when it did.
+   */
+  void endNone() {
     open.clear();
   }
 

@@ -50,15 +50,14 @@ final class Closing {
     response.learn(ended, event).ifPresent(changed -> voice.notice(time, changed));
   }
 
-  /** The operator accepts the refused round of standards as it is. */
+  /** The operator accepts the refused round of standards as it is; it ends no bracket. */
   Calibration accepted(Instant time, Optional<String> because) {
-    Optional<InForce> before = calibrations.inForce();
     Calibration calibration = reckoning.accepted(time, because);
     voice.event(calibration);
     calibration.remarks().stream()
         .filter(remark -> remark.code().equals(CalibrationBook.OVERRIDDEN))
         .forEach(remark -> voice.notice(time, remark));
-    brackets.calibrated(time, before, calibrations.inForce().orElseThrow());
+    brackets.endNone();
     return calibration;
   }
 }

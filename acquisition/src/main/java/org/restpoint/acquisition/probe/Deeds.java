@@ -59,7 +59,7 @@ final class Deeds {
     calibrations.forget();
     response.forget();
     reckoning.checks().forget();
-    brackets.forget();
+    brackets.endNone();
     day.replaced(time);
     voice.notice(time, Interruptions.replaced(replaced.part()));
   }

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -67,6 +69,7 @@ public final class Engine implements AutoCloseable {
   private final StationRoutine routine;
   private volatile boolean closing;
   private volatile @Nullable String journalTrouble;
+  private final CompletableFuture<Throwable> defect = new CompletableFuture<>();
 
   /** An engine that goes on from what the journal, which is open, remembers. */
   public Engine(Station station, Journal journal, InstantSource clock, EngineListener listener) {
@@ -123,6 +126,11 @@ public final class Engine implements AutoCloseable {
     return journalTrouble;
   }
 
+  /** The defect of the service's own that has ended the engine: nothing is decided any more. */
+  CompletionStage<Throwable> defect() {
+    return defect;
+  }
+
   /** How many inputs wait to be looked at. */
   public int waiting() {
     return inputs.size();
@@ -154,7 +162,7 @@ public final class Engine implements AutoCloseable {
       LOG.warn("the engine was stopped before everything was written");
     } catch (RuntimeException | Error e) {
       journalTrouble = "the engine has ended: " + e;
-      LOG.error("the engine has ended; this is a defect of the service", e);
+      defect.complete(e);
     }
   }
 

@@ -70,7 +70,14 @@ final class JournalArchive implements Archive {
 
   @Override
   public Optional<Result> result(String id) {
-    return outgoing.result(id).or(() -> journal.entry(id).map(entry -> read(entry, Result.class)));
+    return outgoing
+        .result(id)
+        .or(
+            () ->
+                journal
+                    .entry(id)
+                    .filter(entry -> entry.kind().equals("result"))
+                    .map(entry -> read(entry, Result.class)));
   }
 
   @Override

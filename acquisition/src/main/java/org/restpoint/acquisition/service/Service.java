@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
 import org.restpoint.acquisition.metrics.HttpEndpoint;
 import org.restpoint.acquisition.metrics.HttpTroubleException;
 import org.restpoint.acquisition.metrics.Metrics;
@@ -43,6 +45,7 @@ public final class Service implements AutoCloseable {
 
   private final Station station;
   private final Deque<AutoCloseable> open = new ArrayDeque<>();
+  private final BlockingQueue<Throwable> defects = new LinkedBlockingQueue<>();
   private final Map<String, Link> links = new LinkedHashMap<>();
 
   private volatile boolean ready;
@@ -138,6 +141,7 @@ public final class Service implements AutoCloseable {
       LOG.info("metrics and health at http://{}:{}", at.host(), at.port());
     }
 
+    engine.defect().thenAccept(defects::add);
     engine.start();
     inbox.start();
     links.values().forEach(Link::start);
@@ -162,6 +166,14 @@ public final class Service implements AutoCloseable {
   private <T extends AutoCloseable> T opened(T part) {
     open.push(part);
     return part;
+  }
+
+  /**
+   * Waits until a defect of its own has ended what decides. It reads and answers nothing any more
+   * then, and is to be closed; what was committed is in the journal.
+   */
+  public Throwable awaitDefect() throws InterruptedException {
+    return defects.take();
   }
 
   /** The link of a probe, if the station has it. */

@@ -25,7 +25,10 @@ final class MeaningSection {
   private static void tell(Parts parts, Guidance table) {
     parts.fact("Table", table.title()).sentence(table.meaning());
     // The meaning tells the rate; how it was reckoned stands beside it.
-    table.rate().ifPresent(rate -> parts.fact("Reckoned", rate.formula()));
+    table
+        .rate()
+        .filter(rate -> rate.value() > 0)
+        .ifPresent(rate -> parts.fact("Reckoned", rate.formula()));
     parts.fact("Holds for", table.scope()).fact("Source", table.source()).sentence(table.caution());
   }
 }

@@ -21,7 +21,7 @@ public final class SlipHtml {
       p { margin: .25em 0; }
       p.number { font-size: 1.5em; font-weight: bold; }
       table { border-collapse: collapse; }
-      th { text-align: left; font-weight: normal; vertical-align: top; padding: 0 1em 0 0; white-space: nowrap; }
+      th { text-align: left; font-weight: normal; vertical-align: top; padding: 0 1em 0 0; white-space: nowrap; min-width: 5em; }
       td { vertical-align: top; padding: 0; }
       section { break-inside: avoid; }
       @page { margin: 12mm; }

@@ -18,6 +18,9 @@ final class SurenessSection {
   /** A source below this is not what most of the doubt comes from. */
   private static final double MOST_PERCENT = 50;
 
+  private static final String TWICE =
+      "(k%s=%s2)".formatted(AmountWords.NO_BREAK, AmountWords.NO_BREAK);
+
   private SurenessSection() {}
 
   static Slip.Section of(Result result, Subject subject) {
@@ -50,10 +53,10 @@ final class SurenessSection {
                 interval ->
                     parts.sentence(
                         (result.flags().isEmpty()
-                                ? "The true value lies %s in about 95 of 100 such readings (k = 2)"
+                                ? "The true value lies %s in about 95 of 100 such readings %s"
                                 : "But for what the flags say, the true value lies %s in about 95 of"
-                                    + " 100 such readings (k = 2)")
-                            .formatted(interval)));
+                                    + " 100 such readings %s")
+                            .formatted(interval, TWICE)));
         largest(result).ifPresent(parts::sentence);
       }
     }

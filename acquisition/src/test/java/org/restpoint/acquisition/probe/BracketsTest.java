@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.restpoint.acquisition.event.Answer;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.config.station.Calibrate;
 
@@ -77,6 +78,15 @@ class BracketsTest {
     bench.calibrate("mid");
     assertThat(bench.result().flags()).isEmpty();
     assertThat(bench.result().revision()).isEqualTo(2);
+  }
+
+  @Test
+  void aStandardThatTheOperatorAcceptsEndsNoBracketAsNobodyKnowsWhenItMoved() {
+    Bench bench = closed(sampled(), 30).tell("{\"do\":\"accept-standard\"}");
+    assertThat(bench.answer().verdict()).isEqualTo(Answer.Verdict.DONE);
+    bench.calibrate("mid");
+    assertThat(bench.result().revision()).isEqualTo(1);
+    assertThat(bench.result().flags()).containsExactly("bracket-open");
   }
 
   @Test

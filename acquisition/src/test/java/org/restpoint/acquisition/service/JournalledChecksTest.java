@@ -6,11 +6,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.restpoint.acquisition.event.State;
 import org.restpoint.config.station.Station;
 
 /** Checks with a real journal, over a restart, and replayed. */
@@ -45,11 +43,7 @@ class JournalledChecksTest {
   }
 
   private void read(LiveEngine engine, String instruction, double milligramsPerLitre) {
-    engine.at(now).tell("no3-a", instruction.replace('\'', '"'));
-    Predicate<String> reads = state -> state.startsWith("reading") || state.equals("verifying");
-    while (!reads.test(engine.next(State.class).state())) {
-      // An earlier state.
-    }
+    engine.at(now).begin("no3-a", instruction.replace('\'', '"'));
     for (int second = 1; second <= 5; second++) {
       double millivolts = 230 + MILLIVOLTS_A_DECADE * Math.log10(milligramsPerLitre);
       engine.read("no3-a", now.plusSeconds(second), millivolts);

@@ -120,8 +120,9 @@ final class LiveEngine implements EngineListener, AutoCloseable {
   /** Gives an instruction, and waits until the probe says that it reads. */
   LiveEngine begin(String probe, String instruction) {
     tell(probe, instruction);
-    while (!next(State.class).state().startsWith("reading")) {
-      // An earlier state.
+    String state = next(State.class).state();
+    while (!state.startsWith("reading") && !state.equals("verifying")) {
+      state = next(State.class).state();
     }
     return this;
   }

@@ -26,24 +26,7 @@ class SampleJournalTest {
 
   @BeforeEach
   void read() {
-    station =
-        Stations.read(
-            folder,
-            """
-            station: brook
-            broker: { embedded: { port: 0 } }
-            standards:
-              low:  { concentration: 5 mg/L,   basis: as-N }
-              high: { concentration: 100 mg/L, basis: as-N }
-            probes:
-              no3-a:
-                analyte: nitrate
-                basis: as-N
-                link: { mqtt: { topic: brook/no3, payload: number } }
-                temperature: { fixed: 22 Cel }
-                settle: { rule: consecutive, readings: 3, give-up-after: 10 s }
-                calibrate: { standards: [low, high] }
-            """);
+    station = Stations.brook(folder);
   }
 
   private static Instant at(long millis) {

@@ -10,7 +10,37 @@ import org.restpoint.config.station.Station;
 /** Stations for tests, by the words of a station file. */
 public final class Stations {
 
+  private static final String BROOK =
+      """
+      station: brook
+      broker: { embedded: { port: 0 } }
+      standards:
+        low:  { concentration: 5 mg/L,   basis: as-N }
+        high: { concentration: 100 mg/L, basis: as-N }
+      probes:
+        no3-a:
+          analyte: nitrate
+          basis: as-N
+          link: { mqtt: { topic: brook/no3, payload: number } }
+          temperature: { fixed: 22 Cel }
+          settle: { rule: consecutive, readings: 3, give-up-after: 10 s }
+          calibrate: { standards: [low, high] }
+      """;
+
   private Stations() {}
+
+  /**
+   * A brook with one nitrate electrode, no3-a, which is at rest after three readings.
+   *
+   * @param more further keys of the probe, each with its value
+   */
+  static Station brook(Path folder, String... more) {
+    StringBuilder text = new StringBuilder(BROOK);
+    for (String line : more) {
+      text.append("    ").append(line).append('\n');
+    }
+    return read(folder, text.toString());
+  }
 
   /** Writes the file and reads it as the commands do. */
   public static Station read(Path folder, String text) {
