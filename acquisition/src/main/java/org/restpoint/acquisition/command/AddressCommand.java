@@ -23,10 +23,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "address",
-    description = {
-      "Tells the address of the only SDI-12 sensor behind a converter, or gives a sensor another",
-      "one: with --from, --to and --yes, while no service has the port."
-    })
+    description =
+        "Tells the address of the only SDI-12 sensor behind a converter, or gives a "
+            + "sensor another one: with --from, --to and --yes, while no service has the port.")
 final class AddressCommand implements Callable<Integer> {
 
   private static final Duration ANSWER_WITHIN = Duration.ofSeconds(1);

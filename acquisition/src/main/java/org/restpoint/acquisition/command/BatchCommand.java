@@ -18,12 +18,11 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "batch",
-    description = {
-      "Gives a running service a list of cups, out of a CSV file, and prints its answer.",
-      "Columns: cup and one of standard, sample, check, blank, duplicate, spike, rinse in each",
-      "row; recipe where a recipe is meant. Then, for each cup: tell ... next, tell ... in-place;",
-      "at the end: tell ... done."
-    })
+    description =
+        "Gives a running service a list of cups, out of a CSV file, and prints its "
+            + "answer. Columns: cup and one of standard, sample, check, blank, duplicate, "
+            + "spike, rinse in each row; recipe where a recipe is meant. Then, for each cup: "
+            + "tell ... next, tell ... in-place; at the end: tell ... done.")
 final class BatchCommand implements Callable<Integer> {
 
   /** A list is taken or not as soon as it is read. */

@@ -18,10 +18,10 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "demo",
-    description = {
-      "Shows the main job with nothing installed: broker and bench are simulated, a soil sample and",
-      "a tile-water sample are read. Takes about a quarter of a minute and leaves its journal."
-    })
+    description =
+        "Shows the main job with nothing installed: broker and bench are simulated, a "
+            + "soil sample and a tile-water sample are read. Takes about a quarter of a minute "
+            + "and leaves its journal.")
 final class DemoCommand implements Callable<Integer> {
 
   /** The half-hour lies in the past, so that whoever goes on with the station is not early. */

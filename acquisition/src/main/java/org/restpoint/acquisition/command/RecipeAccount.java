@@ -37,7 +37,9 @@ final class RecipeAccount {
                 Words.number(100 * COVERAGE * value.standardUncertainty() / value.value()),
                 COVERAGE));
     for (Reason remark : one.remarks()) {
-      lines.add("each result is flagged %s: %s".formatted(remark.code(), remark.remedy()));
+      String whose =
+          remark.code().equals("moisture-unknown") ? " of a sample without its own moisture" : "";
+      lines.add("each result%s is flagged %s: %s".formatted(whose, remark.code(), remark.remedy()));
     }
     return lines;
   }

@@ -26,10 +26,10 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "replay",
-    description = {
-      "Runs a recording through the station as fast as it goes and prints what comes of it.",
-      "One JSON object a line, in the order of time. Opens no link, no broker and no journal."
-    })
+    description =
+        "Runs a recording through the station as fast as it goes and prints what comes of "
+            + "it. One JSON object a line, in the order of time. Opens no link, no broker and "
+            + "no journal.")
 final class ReplayCommand implements Callable<Integer> {
 
   @Mixin private StationArgument station = new StationArgument();
@@ -37,10 +37,9 @@ final class ReplayCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "RECORDING",
-      description = {
-        "the recording: CSV with the header time,probe,millivolts,celsius,",
-        "or the file of links of this station, read as they say"
-      })
+      description =
+          "the recording: CSV with the header time,probe,millivolts,celsius, or the file of links"
+              + " of this station, read as they say")
   private Path recording = Path.of("");
 
   @Option(

@@ -20,11 +20,11 @@ import picocli.CommandLine.Spec;
 
 @Command(
     name = "samples",
-    description = {
-      "Gives a running service the records of a whole batch of samples, out of a CSV list.",
-      "The first line has the names of fields, number among them; nothing is sent unless every",
-      "row is right. Prints a line of JSON for each: the record as it is kept."
-    })
+    description =
+        "Gives a running service the records of a whole batch of samples, out of a CSV "
+            + "list. The first line has the names of fields, number among them; nothing is sent "
+            + "unless every row is right. Prints a line of JSON for each: the record as it is "
+            + "kept.")
 final class SamplesCommand implements Callable<Integer> {
 
   /** A record is kept as soon as it was taken. */

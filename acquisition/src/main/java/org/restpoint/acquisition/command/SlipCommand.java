@@ -30,11 +30,11 @@ import picocli.CommandLine.Parameters;
 
 @Command(
     name = "slip",
-    description = {
-      "Prints a result as a slip to hand over: what was measured, the number, how, how sure, what",
-      "it means, and what to take care of. The result is the latest revision in the journal, or",
-      "stands in lines of JSON: tell ... measure --wait | slip STATION --from -"
-    })
+    description =
+        "Prints a result as a slip to hand over: what was measured, the number, how, how "
+            + "sure, what it means, and what to take care of. The result is the latest revision "
+            + "in the journal, or stands in lines of JSON: tell ... measure --wait | slip "
+            + "STATION --from -")
 final class SlipCommand implements Callable<Integer> {
 
   /** What it is printed as. */

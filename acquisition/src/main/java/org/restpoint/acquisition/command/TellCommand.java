@@ -23,12 +23,17 @@ import picocli.CommandLine.Spec;
     name = "tell",
     description = {
       "Gives a running service an instruction and prints its answer as a line of JSON.",
-      "Instructions: soak [minutes=20], calibrate standard=NAME, measure [sample=NUMBER]",
-      "[recipe=NAME] [private=true], verify [standard=NAME],",
-      "verify role=blank, verify role=duplicate|spike sample=NUMBER, sample number=NUMBER [grower=NAME kind=soil ...],",
-      "rinsed [into=NAME], store [days=N], replaced [part=membrane|electrode],",
-      "accept-standard [because=TEXT], forget sample=NUMBER, cancel.",
-      "In a batch: next [skip=true], in-place [cup=NAME], done; its list is given by: batch."
+      "Instructions:",
+      "  soak [minutes=N], rinsed [into=STANDARD], store [days=N],",
+      "  calibrate standard=NAME, accept-standard [because=TEXT],",
+      "  measure [sample=NUMBER] [recipe=NAME] [private=true] [FIELD=TEXT ...],",
+      "  verify [standard=NAME], verify role=blank,",
+      "  verify role=duplicate|spike sample=NUMBER,",
+      "  sample number=NUMBER FIELD=TEXT ..., forget sample=NUMBER,",
+      "  replaced [part=membrane|electrode], cancel;",
+      "  in a batch, whose list the command batch gives:",
+      "  next [skip=true], in-place [cup=NAME], done.",
+      "A FIELD is one of the sample's record, like grower=NAME or kind=soil."
     })
 final class TellCommand implements Callable<Integer> {
 

@@ -80,7 +80,8 @@ public enum SampleField {
     return of(key).filter(field -> field.form() instanceof Form.Range).isPresent();
   }
 
-  static Optional<SampleField> of(String key) {
+  /** The field of this name. */
+  public static Optional<SampleField> of(String key) {
     return Arrays.stream(values()).filter(field -> field.key.equals(key)).findFirst();
   }
 }

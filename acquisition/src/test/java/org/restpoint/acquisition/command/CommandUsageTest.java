@@ -34,6 +34,22 @@ class CommandUsageTest {
   }
 
   @Test
+  void aTimeAndAZoneAreSaidAsTheyAreExpected() {
+    String usage =
+        "Usage: restpoint records [-hV] [--latest] [--as=<as>] [--from=TIME] [--of=<of>]";
+    assertUsage(
+        run("records", "station.yaml", "--from", "monday"),
+        "Invalid value for option '--from': expected a time by ISO 8601 in UTC, like"
+            + " 2026-04-02T14:03:00Z; found monday",
+        usage);
+    assertUsage(
+        run("records", "station.yaml", "--of", "summary", "--zone", "Mars"),
+        "Invalid value for option '--zone': expected a time zone, like America/Chicago or -05:00;"
+            + " found Mars",
+        usage);
+  }
+
+  @Test
   void listeningToNothingOrToTwoThingsOrSendingWhileTrying() {
     String usage = "Usage: restpoint listen [-hV] [--try] [--ask=TEXT] [--baud=N] [--broker=URL]";
     assertUsage(run("listen"), "expected a PORT, or --topic and --broker", usage);
