@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.restpoint.acquisition.event.EventJson;
@@ -32,6 +34,9 @@ final class ToldInstructions {
   private final List<Told> readings = new ArrayList<>();
   private final List<Told> moves = new ArrayList<>();
   private final Set<String> emptiedCups = new HashSet<>();
+
+  /** The cups of the sample in the list that each probe goes through. */
+  private final Map<String, Set<String>> cups = new HashMap<>();
 
   /** What a probe was told, and when. */
   record Told(String probe, Instant time) {}
@@ -70,9 +75,28 @@ final class ToldInstructions {
         return;
       }
     }
+    if (word.equals("batch")) {
+      cups.put(instruction.probe(), ofSample(node));
+    } else if (word.equals("in-place") && isOfSample(instruction.probe(), node)) {
+      readings.add(new Told(instruction.probe(), instruction.time()));
+    }
     if (!STAYS.contains(word)) {
       moves.add(new Told(instruction.probe(), instruction.time()));
     }
+  }
+
+  private Set<String> ofSample(JsonNode list) {
+    Set<String> names = new HashSet<>();
+    for (JsonNode line : list.path("cups")) {
+      if (line instanceof ObjectNode cup && Cup.isOf(cup, number)) {
+        names.add(cup.path("cup").asText());
+      }
+    }
+    return names;
+  }
+
+  private boolean isOfSample(String probe, JsonNode inPlace) {
+    return cups.getOrDefault(probe, Set.of()).contains(inPlace.path("cup").asText());
   }
 
   private void emptied(StoredInstruction instruction, ObjectNode fields) {

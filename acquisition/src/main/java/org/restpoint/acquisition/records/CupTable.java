@@ -2,13 +2,6 @@ package org.restpoint.acquisition.records;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.nio.charset.MalformedInputException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +13,8 @@ import org.restpoint.acquisition.instruction.InstructionException;
 
 /**
  * The cups of a batch as people list them: CSV by RFC 4180 with a column for each key of a cup and
- * a row for each cup, also with semicolons, and with a byte order mark, as spreadsheets write it.
- * An empty cell is a key that is left out. All mistakes are told at once, each with its line.
+ * a row for each cup, as spreadsheets write it. An empty cell is a key that is left out. All
+ * mistakes are told at once, each with its line.
  */
 public final class CupTable {
 
@@ -35,11 +28,6 @@ public final class CupTable {
 
   private static final Set<String> YES = Set.of("true", "yes", "x", "1");
 
-  /** Five hundred cups take a hundredth of it. */
-  private static final long MOST_BYTES = 4 << 20;
-
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
-
   private final ArrayNode cups = EventJson.mapper().createArrayNode();
   private final List<String> problems = new ArrayList<>();
 
@@ -52,22 +40,11 @@ public final class CupTable {
    * @throws InstructionException in words for the person, each mistake on a line of its own
    */
   public static ArrayNode read(Path file) {
-    String text = text(file);
     CupTable table = new CupTable();
-    String header = text.lines().findFirst().orElse("");
-    char separator = header.contains(";") && !header.contains(",") ? ';' : ',';
-    try (CsvReader<CsvRecord> rows =
-        CsvReader.builder()
-            .fieldSeparator(separator)
-            .skipEmptyLines(true)
-            .allowExtraFields(true)
-            .allowMissingFields(true)
-            .ofCsvRecord(text)) {
-      table.take(rows);
-    } catch (CsvParseException e) {
-      table.problems.add("the table cannot be read on: " + e.getMessage());
-    } catch (IOException e) {
-      throw new IllegalStateException("text that was read is not read again", e);
+    try {
+      table.take(Spreadsheet.read(file));
+    } catch (Spreadsheet.NotATableException e) {
+      throw new InstructionException(e.problem());
     }
     if (table.problems.isEmpty() && table.cups.isEmpty()) {
       table.problems.add("expected a line of column names and a line for each cup; found none");
@@ -78,21 +55,17 @@ public final class CupTable {
     return table.cups;
   }
 
-  private void take(CsvReader<CsvRecord> rows) {
+  private void take(Spreadsheet sheet) {
     List<String> columns = List.of();
-    for (CsvRecord row : rows) {
-      List<String> cells = row.getFields().stream().map(String::strip).toList();
-      if (cells.stream().allMatch(String::isEmpty)) {
-        continue;
-      }
-      long line = row.getStartingLineNumber();
+    for (Spreadsheet.Line line : sheet.lines()) {
       if (columns.isEmpty()) {
-        columns = cells.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
-        header(line, columns);
+        columns = line.cells().stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+        header(line.number(), columns);
       } else {
-        cup(line, columns, cells);
+        cup(line.number(), columns, line.cells());
       }
     }
+    sheet.trouble().ifPresent(problems::add);
   }
 
   private void header(long line, List<String> columns) {
@@ -140,22 +113,5 @@ public final class CupTable {
 
   private void wrong(long line, String problem) {
     problems.add("line %d: %s".formatted(line, problem));
-  }
-
-  private static String text(Path file) {
-    try {
-      if (Files.size(file) > MOST_BYTES) {
-        throw new InstructionException("expected a list of at most 4 MiB; found a longer one");
-      }
-      String text = Files.readString(file);
-      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-    } catch (NoSuchFileException e) {
-      throw new InstructionException("it is not there");
-    } catch (MalformedInputException e) {
-      throw new InstructionException(
-          "it is not text in UTF-8; let the spreadsheet save it as CSV UTF-8");
-    } catch (IOException e) {
-      throw new InstructionException("it cannot be read: " + e.getMessage());
-    }
   }
 }

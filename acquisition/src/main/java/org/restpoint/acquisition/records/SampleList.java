@@ -1,15 +1,6 @@
 package org.restpoint.acquisition.records;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -30,11 +21,6 @@ import org.restpoint.acquisition.sample.SampleReader;
  */
 public final class SampleList {
 
-  /** A batch has dozens of rows; a file of megabytes is something else. */
-  private static final int MOST_BYTES = 4 << 20;
-
-  private static final char BYTE_ORDER_MARK = '\uFEFF';
-
   private final List<Row> rows = new ArrayList<>();
   private final List<String> problems = new ArrayList<>();
   private final Map<String, Long> lines = new LinkedHashMap<>();
@@ -54,21 +40,11 @@ public final class SampleList {
 
   /** Reads a list; {@code now} is later than every sample was taken. */
   public static List<Row> read(Path file, Instant now) {
-    String text = text(file);
     SampleList list = new SampleList(now);
-    char separator = separator(text);
-    try (CsvReader<CsvRecord> csv =
-        CsvReader.builder()
-            .fieldSeparator(separator)
-            .skipEmptyLines(true)
-            .allowExtraFields(true)
-            .allowMissingFields(true)
-            .ofCsvRecord(text)) {
-      list.take(csv, separator != ',');
-    } catch (CsvParseException e) {
-      list.problems.add("the table cannot be read on: " + e.getMessage());
-    } catch (IOException e) {
-      throw new IllegalStateException("text that was read is not read again", e);
+    try {
+      list.take(Spreadsheet.read(file));
+    } catch (Spreadsheet.NotATableException e) {
+      throw new SampleException(List.of(e.problem()));
     }
     if (list.problems.isEmpty() && list.rows.isEmpty()) {
       list.problems.add("expected a line of field names and a line for each sample; found none");
@@ -79,21 +55,17 @@ public final class SampleList {
     return list.rows;
   }
 
-  private void take(CsvReader<CsvRecord> csv, boolean decimalComma) {
+  private void take(Spreadsheet sheet) {
     List<String> columns = List.of();
-    for (CsvRecord row : csv) {
-      List<String> cells = row.getFields().stream().map(String::strip).toList();
-      if (cells.stream().allMatch(String::isEmpty)) {
-        continue;
-      }
-      long line = row.getStartingLineNumber();
+    for (Spreadsheet.Line line : sheet.lines()) {
       if (columns.isEmpty()) {
-        columns = cells;
-        header(line, columns);
+        columns = line.cells();
+        header(line.number(), columns);
       } else {
-        row(line, columns, cells, decimalComma);
+        row(line.number(), columns, line.cells(), sheet.separator() != ',');
       }
     }
+    sheet.trouble().ifPresent(problems::add);
   }
 
   private void header(long line, List<String> columns) {
@@ -137,42 +109,5 @@ public final class SampleList {
 
   private void wrong(long line, String problem) {
     problems.add("line %d: %s".formatted(line, problem));
-  }
-
-  private static String text(Path file) {
-    try {
-      if (Files.size(file) > MOST_BYTES) {
-        throw new SampleException(List.of("expected a list of at most 4 MiB"));
-      }
-      String text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-              .toString();
-      return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
-    } catch (NoSuchFileException e) {
-      throw new SampleException(List.of("it is not there"));
-    } catch (CharacterCodingException e) {
-      throw new SampleException(
-          List.of("it is not text in UTF-8; let the spreadsheet save it as CSV UTF-8"));
-    } catch (IOException e) {
-      throw new SampleException(List.of("it cannot be read: " + e.getMessage()));
-    }
-  }
-
-  /** The one of comma, semicolon and tab that the first line has most of. */
-  private static char separator(String text) {
-    String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
-    char most = ',';
-    for (char candidate : new char[] {';', '\t'}) {
-      if (count(header, candidate) > count(header, most)) {
-        most = candidate;
-      }
-    }
-    return most;
-  }
-
-  private static long count(String text, char wanted) {
-    return text.chars().filter(character -> character == wanted).count();
   }
 }

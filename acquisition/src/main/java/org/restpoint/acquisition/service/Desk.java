@@ -135,9 +135,11 @@ final class Desk {
     return Optional.empty();
   }
 
-  /** The instruction as a replay takes it: with its time and its probe. */
-  private static String stored(
-      Instant now, Input.Message message, String id, Instruction instruction) {
+  /**
+   * The instruction as a replay takes it: with its time and its probe, and with the cup that an
+   * electrode is put into, so that it can be known later in which sample it stood.
+   */
+  private String stored(Instant now, Input.Message message, String id, Instruction instruction) {
     try {
       ObjectNode node =
           Confidence.storable(
@@ -147,6 +149,11 @@ final class Desk {
       kept.put("probe", message.probe());
       kept.put("id", id);
       node.properties().forEach(field -> kept.putIfAbsent(field.getKey(), field.getValue()));
+      if (instruction.task() instanceof Instruction.InPlace) {
+        routine
+            .presentCup(now, message.probe())
+            .ifPresent(cup -> kept.putIfAbsent("cup", kept.textNode(cup)));
+      }
       return EventJson.write(kept);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("an instruction that was read is JSON", e);

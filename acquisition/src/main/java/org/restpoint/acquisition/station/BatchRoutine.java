@@ -147,6 +147,11 @@ final class BatchRoutine {
     }
   }
 
+  /** The name of the cup that it is at, or moves to. */
+  Optional<String> presentCup() {
+    return voice.present().map(Cup::name);
+  }
+
   /** Says the answers to the last word of a batch again, if this is it; whether it was. */
   boolean again(Instruction instruction) {
     List<Answer> answers = voice.lastWord().answersTo(instruction);

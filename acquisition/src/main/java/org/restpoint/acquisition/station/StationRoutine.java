@@ -152,6 +152,12 @@ public final class StationRoutine {
     return routine != null && routine.again(instruction);
   }
 
+  /** The name of the cup of a batch that a probe is at, or moves to; empty where it is at none. */
+  public Optional<String> presentCup(Instant now, String probe) {
+    elapse(now);
+    return Optional.ofNullable(routines.get(probe)).flatMap(BatchRoutine::presentCup);
+  }
+
   /** Lets time pass: what was due before {@code now} happens, in the order of its times. */
   public void elapse(Instant now) {
     for (Optional<BatchRoutine> first = first(now); first.isPresent(); first = first(now)) {

@@ -18,21 +18,6 @@ class CommandMistakesTest {
 
   private static final String WORDS = String.join(", ", InstructionReader.WORDS);
 
-  private static final String STATION =
-      """
-      station: willow-bench
-      broker: embedded
-      standards:
-        low: { concentration: 5 mg/L, basis: as-N }
-      probes:
-        no3-a:
-          analyte: nitrate
-          basis: as-N
-          link: { serial: { port: /dev/ttyUSB0, line: '(?<millivolts>[-+.\\d]+) mV' } }
-          temperature: { fixed: 22.0 Cel }
-          calibrate: { standards: [low] }
-      """;
-
   private static final String SEVEN_MISTAKES =
       """
       station: willow-bench
@@ -56,14 +41,13 @@ class CommandMistakesTest {
           calibrate: { standards: [hihg] }
       """;
 
-  /** What a command came to. */
   @TempDir private Path folder;
 
   private Path station = Path.of("");
 
   @BeforeEach
   void writeTheStation() throws IOException {
-    station = write("station.yaml", STATION);
+    station = write("station.yaml", WillowBench.FILE);
   }
 
   private Path write(String name, String text) throws IOException {

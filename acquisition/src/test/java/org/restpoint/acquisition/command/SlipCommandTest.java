@@ -27,27 +27,13 @@ import org.restpoint.adapters.journal.StoredEntry;
 class SlipCommandTest {
 
   private static final String ID = "no3-a-20260402T140625.000Z";
-  private static final String STATION =
-      """
-      station: willow-bench
-      broker: embedded
-      standards:
-        low: { concentration: 5 mg/L, basis: as-N }
-      probes:
-        no3-a:
-          analyte: nitrate
-          basis: as-N
-          link: { serial: { port: /dev/ttyUSB0, line: '(?<millivolts>[-+.\\d]+) mV' } }
-          temperature: { fixed: 22.0 Cel }
-          calibrate: { standards: [low] }
-      """;
 
   @TempDir private Path folder;
   private Path station = Path.of("");
 
   @BeforeEach
   void writeTheStation() throws IOException {
-    station = Files.writeString(folder.resolve("station.yaml"), STATION);
+    station = Files.writeString(folder.resolve("station.yaml"), WillowBench.FILE);
   }
 
   private static String water() {

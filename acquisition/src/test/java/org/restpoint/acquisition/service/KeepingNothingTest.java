@@ -171,4 +171,29 @@ class KeepingNothingTest {
       assertNothing(List.of(id));
     }
   }
+
+  @Test
+  void aCupOfAListWhoseReadingWasGivenUpIsForgottenWithItsReadings() {
+    try (LiveEngine engine = engine()) {
+      tell(
+          engine,
+          "{'do':'batch','cups':[{'cup':'1','sample':'%s'},{'cup':'2','sample':'S-18'}]}"
+              .formatted(NUMBER));
+      tell(engine, "{'do':'next'}");
+      read(engine, "{'do':'in-place'}", SECRET, 2);
+      tell(engine, "{'do':'cancel'}");
+      tell(engine, "{'do':'next','skip':true}");
+      read(engine, "{'do':'in-place'}", OPEN, 3);
+      tell(engine, "{'do':'done'}").end();
+    }
+    assertThat(Bytes.with(folder, SECRET)).isNotEmpty();
+    try (LiveEngine engine = new LiveEngine(folder, station, now)) {
+      tell(engine, "{'do':'forget','sample':'%s'}".formatted(NUMBER)).end();
+      assertNothing(List.of());
+      assertThat(engine.replayed())
+          .filteredOn(event -> event.get("event").asText().equals("result"))
+          .extracting(result -> result.at("/sample/number").asText())
+          .containsExactly("S-18");
+    }
+  }
 }

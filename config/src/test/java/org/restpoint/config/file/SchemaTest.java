@@ -18,7 +18,6 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.restpoint.config.file.StationFile.Outcome;
@@ -75,26 +74,7 @@ class SchemaTest {
         .isInstanceOf(Outcome.Understood.class);
   }
 
-  @ParameterizedTest
-  @CsvFileSource(
-      resources = {
-        "/mistakes.csv",
-        "/mistakes-lab.csv",
-        "/mistakes-checks.csv",
-        "/mistakes-modbus.csv",
-        "/mistakes-moves.csv",
-        "/mistakes-numbers.csv",
-        "/mistakes-mqtt.csv",
-        "/mistakes-recording.csv",
-        "/mistakes-recipes.csv",
-        "/mistakes-simulated.csv",
-        "/mistakes-serial.csv",
-        "/mistakes-sdi12.csv",
-        "/mistakes-guidance.csv"
-      },
-      delimiter = '|',
-      numLinesToSkip = 1,
-      maxCharsPerColumn = 10_000)
+  @EachMistake
   void aMistakeThatASchemaCanSayIsRefusedByBoth(
       String example, String from, String to, String message, String bySchema) {
     String written = to == null ? "" : to.replace('¶', '\n');
