@@ -4,22 +4,49 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.restpoint.acquisition.event.EventJson;
+import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.acquisition.sample.SampleException;
 
 /** What pairs of texts at a terminal make of an instruction. */
 class TellFieldsTest {
 
   private static String put(String word, String... pairs) {
+    return put(word, List.of(pairs)).toString().replace('"', '\'');
+  }
+
+  private static ObjectNode put(String word, List<String> pairs) {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String pair : pairs) {
       texts.put(pair.substring(0, pair.indexOf('=')), pair.substring(pair.indexOf('=') + 1));
     }
-    ObjectNode instruction = EventJson.mapper().createObjectNode().put("do", word);
-    return TellFields.put(instruction, texts).toString().replace('"', '\'');
+    return TellFields.put(EventJson.mapper().createObjectNode().put("do", word), texts);
+  }
+
+  @Test
+  void theExamplesOfThePageAreInstructions() throws IOException {
+    List<String> told =
+        Files.readString(Path.of("README.md"))
+            .lines()
+            .map(String::strip)
+            .filter(line -> line.startsWith("restpoint tell "))
+            .toList();
+    assertThat(told).hasSizeGreaterThan(15);
+    for (String line : told) {
+      List<String> words =
+          List.of(line.replaceFirst(" \\|.*", "").replace(" --wait", "").split(" ", -1));
+      ObjectNode instruction = put(words.get(4), words.subList(5, words.size()));
+      assertThat(InstructionReader.read(instruction.toString()).instruction().task().word())
+          .as(line)
+          .isEqualTo(words.get(4));
+    }
   }
 
   @Test

@@ -3,15 +3,12 @@ package org.restpoint.acquisition.schema;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -20,11 +17,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.restpoint.acquisition.event.EventJson;
 import org.restpoint.acquisition.event.Result;
 import org.restpoint.acquisition.instruction.InstructionReader;
 import org.restpoint.acquisition.sample.SampleField;
-import org.restpoint.acquisition.sample.SampleReader;
 
 class ReadmeTest {
 
@@ -153,37 +148,6 @@ class ReadmeTest {
       if (instruction) {
         assertThat(InstructionReader.read(line).instruction()).isNotNull();
       }
-    }
-  }
-
-  @Test
-  void theExamplesForTheTerminalAreInstructions() {
-    List<String> told =
-        blocks("sh").stream()
-            .flatMap(String::lines)
-            .filter(line -> line.startsWith("restpoint tell "))
-            .toList();
-    assertThat(told).hasSizeGreaterThan(3);
-    for (String line : told) {
-      String[] words = line.replace(" --wait", "").split(" ", -1);
-      ObjectNode instruction = EventJson.mapper().createObjectNode().put("do", words[4]);
-      Map<String, String> pairs = new LinkedHashMap<>();
-      for (int i = 5; i < words.length; i++) {
-        String[] pair = words[i].split("=", 2);
-        pairs.put(pair[0], pair[1]);
-        if (pair[0].equals("minutes")) {
-          instruction.put(pair[0], Integer.parseInt(pair[1]));
-        } else if (pair[0].equals("skip")) {
-          instruction.put(pair[0], Boolean.parseBoolean(pair[1]));
-        } else {
-          instruction.put(pair[0], pair[1]);
-        }
-      }
-      if (words[4].equals("sample")) {
-        instruction.retain("do").set("sample", SampleReader.read(pairs));
-      }
-      assertThat(InstructionReader.read(instruction.toString()).instruction().task().word())
-          .isEqualTo(words[4]);
     }
   }
 
