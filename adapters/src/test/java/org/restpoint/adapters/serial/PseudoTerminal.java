@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
 
 /**
  * A real pair of terminals made by the kernel: a link opens {@link #path()} as its serial port, the
@@ -60,6 +62,7 @@ public final class PseudoTerminal implements AutoCloseable {
   private final int master;
   private final Path device;
   private final Path path;
+  private final Set<Path> links = new HashSet<>();
   private boolean closed;
 
   /** Makes a pair in raw mode: bytes pass unchanged and unechoed. */
@@ -71,6 +74,7 @@ public final class PseudoTerminal implements AutoCloseable {
     Libc.C.ptsname_r(master, name, new NativeLong(name.length));
     device = Path.of(Native.toString(name));
     path = named(device);
+    links.add(path);
     try (Memory termios = new Memory(TERMIOS_BYTES)) {
       Libc.C.tcgetattr(master, termios);
       Libc.C.cfmakeraw(termios);
@@ -98,8 +102,9 @@ public final class PseudoTerminal implements AutoCloseable {
     return path;
   }
 
-  /** Makes {@code link} a symbolic link to the device, in place of what it was. */
-  public Path linkedAs(Path link) throws IOException {
+  /** Makes {@code link} a symbolic link to the device, in place of what it was; it goes with it. */
+  public synchronized Path linkedAs(Path link) throws IOException {
+    links.add(link);
     Path fresh = link.resolveSibling(link.getFileName() + ".fresh");
     Files.deleteIfExists(fresh);
     Files.createSymbolicLink(fresh, device);
@@ -137,12 +142,21 @@ public final class PseudoTerminal implements AutoCloseable {
     if (!closed) {
       closed = true;
       try {
-        Files.delete(path);
+        for (Path link : links) {
+          remove(link);
+        }
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       } finally {
         Libc.C.close(master);
       }
+    }
+  }
+
+  /** One that leads to another device by now stays. */
+  private void remove(Path link) throws IOException {
+    if (Files.isSymbolicLink(link) && Files.readSymbolicLink(link).equals(device)) {
+      Files.delete(link);
     }
   }
 }
