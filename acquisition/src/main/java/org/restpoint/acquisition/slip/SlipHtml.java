@@ -12,7 +12,7 @@ import org.restpoint.acquisition.slip.Slip.Sentence;
  */
 public final class SlipHtml {
 
-  /** The paper is the printer's: two columns on a sheet, a small type on a roll. */
+  /** The paper is the printer's: two columns where it is wide enough, a small type on a roll. */
   private static final String STYLE =
       """
       body { font: 11pt/1.35 sans-serif; color: #000; background: #fff; max-width: 17cm; margin: 1em auto; padding: 0 1em; overflow-wrap: anywhere; }
@@ -25,8 +25,11 @@ public final class SlipHtml {
       td { vertical-align: top; padding: 0; }
       section { break-inside: avoid; }
       @page { margin: 12mm; }
-      @media print { body { font-size: 9.5pt; margin: 0; padding: 0; max-width: none; } }
-      @media print and (min-width: 140mm) { main { columns: 2; column-gap: 8mm; } h1 { column-span: all; } }
+      @media print {
+        body { font-size: 9.5pt; margin: 0; padding: 0; max-width: none; }
+        main { columns: 65mm 2; column-gap: 8mm; }
+        h1 { column-span: all; }
+      }
       @media print and (max-width: 100mm) {
         @page { margin: 3mm; }
         body { font-size: 8pt; }
