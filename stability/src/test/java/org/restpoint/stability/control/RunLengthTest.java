@@ -62,7 +62,8 @@ class RunLengthTest {
       double farthest = back <= 2 ? 2.5 : back <= 4 ? 1.5 : 0.5;
       state.add(Math.copySign(Math.min(Math.abs(value), farthest), value));
     }
-    return state;
+    // A chart and its mirror image leave as soon as each other.
+    return state.get(state.size() - 1) < 0 ? state.stream().map(value -> -value).toList() : state;
   }
 
   private static double meanTimeToLeave(List<int[]> steps) {
