@@ -26,7 +26,9 @@ final class Jar {
   /** {@code java -jar restpoint.jar} with arguments; starting soon counts here, not speed. */
   static List<String> command(Object... arguments) {
     List<String> command =
-        new ArrayList<>(List.of(java(), "-XX:TieredStopAtLevel=1", "-jar", file().toString()));
+        new ArrayList<>(
+            List.of(
+                java(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-jar", file().toString()));
     for (Object argument : arguments) {
       command.add(argument.toString());
     }

@@ -119,6 +119,9 @@ class RecordingExampleIT {
 
   @Test
   void theServicePlaysAndFollowsThem() throws IOException {
+    Files.writeString(
+        station,
+        Files.readString(station).replace("broker: embedded", "broker: { embedded: { port: 0 } }"));
     try (RunningService service = RunningService.ready(station)) {
       service.message(text -> text.contains("no3-d: there is no recording"));
       Files.writeString(recording("growing.csv"), "Seconds,Raw\n");

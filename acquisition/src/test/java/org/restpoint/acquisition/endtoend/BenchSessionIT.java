@@ -31,7 +31,7 @@ import org.restpoint.adapters.serial.PseudoTerminal;
 @EnabledOnOs(OS.LINUX)
 @Timeout(300)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class WholeServiceIT {
+class BenchSessionIT {
 
   /** Invented: a tile drain in spring. */
   private static final double SAMPLE = 22.5;
