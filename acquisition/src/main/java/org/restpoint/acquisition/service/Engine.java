@@ -162,6 +162,7 @@ public final class Engine implements AutoCloseable {
       LOG.warn("the engine was stopped before everything was written");
     } catch (RuntimeException | Error e) {
       journalTrouble = "the engine has ended: " + e;
+      LOG.error("the engine has ended by a defect of the service's own", e);
       defect.complete(e);
     }
   }

@@ -23,19 +23,7 @@ import org.restpoint.adapters.mqtt.Subscriber;
 class SamplesCommandTest {
 
   private static final String STATION =
-      """
-      station: willow-bench
-      broker: { embedded: { port: 0 } }
-      standards:
-        low: { concentration: 5 mg/L, basis: as-N }
-      probes:
-        no3-a:
-          analyte: nitrate
-          basis: as-N
-          link: { mqtt: { topic: bench/no3, payload: number } }
-          temperature: { fixed: 22.0 Cel }
-          calibrate: { standards: [low] }
-      """;
+      WillowBench.with("{ mqtt: { topic: bench/no3, payload: number } }");
 
   @TempDir private Path folder;
   private Path station = Path.of("");

@@ -12,20 +12,7 @@ import org.restpoint.acquisition.service.Stations;
 class SettleWordsTest {
 
   private static final String STATION =
-      """
-      station: willow-bench
-      broker: embedded
-      standards:
-        low: { concentration: 5 mg/L, basis: as-N }
-      probes:
-        no3-a:
-          analyte: nitrate
-          basis: as-N
-          link: { recording: { file: any.csv } }
-          temperature: { fixed: 22.0 Cel }
-          settle: { %s, give-up-after: 10 min }
-          calibrate: { standards: [low] }
-      """;
+      WillowBench.with("{ recording: { file: any.csv } }", "settle: { %s, give-up-after: 10 min }");
 
   @TempDir private Path folder;
 

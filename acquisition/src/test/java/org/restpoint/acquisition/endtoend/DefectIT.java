@@ -48,9 +48,11 @@ class DefectIT {
       rig.tell("no3-a", "{\"do\":\"sample\",\"sample\":{\"number\":\"S-1\",\"kind\":\"soil\"}}");
       assertThat(service.exitStatus()).isEqualTo(1);
       assertThat(String.join("\n", service.log()))
-          .contains("the service has ended by a defect of its own")
-          .contains("Caused by: ")
-          .contains("SampleDesk.keep");
+          .containsSubsequence(
+              "ERROR the engine has ended by a defect of the service's own: ",
+              "the service has ended by a defect of its own",
+              "Caused by: ",
+              "SampleDesk.keep");
     }
   }
 }

@@ -16,25 +16,11 @@ import org.restpoint.acquisition.instruction.InstructionReader;
 class DeskTest {
 
   private static final Instant START = Instant.parse("2026-04-02T14:00:00Z");
-  private static final String STATION =
-      """
-      station: bench
-      broker: { embedded: { port: 0 } }
-      standards:
-        low: { concentration: 5 mg/L, basis: as-N }
-      probes:
-        no3-a:
-          analyte: nitrate
-          basis: as-N
-          link: { mqtt: { topic: bench/no3, payload: number } }
-          temperature: { fixed: 22 Cel }
-          calibrate: { standards: [low] }
-      """;
 
   @TempDir private Path folder;
 
   private List<JsonNode> answersTo(String... instructions) {
-    try (LiveEngine engine = new LiveEngine(folder, Stations.read(folder, STATION), START)) {
+    try (LiveEngine engine = new LiveEngine(folder, Stations.brook(folder), START)) {
       for (String instruction : instructions) {
         engine.tell("no3-a", instruction);
       }
@@ -99,7 +85,7 @@ class DeskTest {
 
   @Test
   void whatTheBrokerBringsAgainIsCarriedOutOnceAndNotAnsweredAgain() {
-    try (LiveEngine engine = new LiveEngine(folder, Stations.read(folder, STATION), START)) {
+    try (LiveEngine engine = new LiveEngine(folder, Stations.brook(folder), START)) {
       engine.tell("no3-a", "{\"id\":\"7\",\"do\":\"soak\"}");
       engine.tell("no3-a", "{\"id\":\"7\",\"do\":\"soak\"}", true);
       assertThat(engine.end().sent("/no3-a/answer"))
@@ -139,7 +125,7 @@ class DeskTest {
 
   @Test
   void anUnknownProbeIsAnsweredOnItsOwnTopic() {
-    try (LiveEngine engine = new LiveEngine(folder, Stations.read(folder, STATION), START)) {
+    try (LiveEngine engine = new LiveEngine(folder, Stations.brook(folder), START)) {
       engine.tell("no3-b", "{\"do\":\"measure\"}");
       assertRefused(
           engine.end().sent("/no3-b/answer").get(0),

@@ -39,7 +39,7 @@ class JournalledBatchTest {
 
   @Test
   void itsSummaryKnowsCalibrationsAndResultsThatWereKeptBeforeARestart() {
-    Station station = Stations.brook(folder);
+    Station station = Stations.brook(folder, Stations.SOON);
     try (LiveEngine engine = new LiveEngine(folder, station, now)) {
       tell(
           engine,

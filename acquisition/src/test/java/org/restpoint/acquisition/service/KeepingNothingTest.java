@@ -32,7 +32,9 @@ class KeepingNothingTest {
 
   @BeforeEach
   void read() {
-    station = Stations.brook(folder, "raw: true", "checks: { duplicate: { every: 5 samples } }");
+    station =
+        Stations.brook(
+            folder, Stations.SOON, "raw: true", "checks: { duplicate: { every: 5 samples } }");
   }
 
   private LiveEngine engine() {

@@ -41,23 +41,7 @@ class LearningTest {
 
   @BeforeEach
   void read() {
-    station =
-        Stations.read(
-            folder,
-            """
-            station: bench
-            broker: { embedded: { port: 0 } }
-            standards:
-              low:  { concentration: 5 mg/L,   basis: as-N }
-              high: { concentration: 100 mg/L, basis: as-N }
-            probes:
-              no3-a:
-                analyte: nitrate
-                basis: as-N
-                link: { mqtt: { topic: bench/no3, payload: number } }
-                temperature: { fixed: 22 Cel }
-                calibrate: { standards: [low, high] }
-            """);
+    station = Stations.brook(folder);
   }
 
   private LiveEngine engine() {

@@ -26,7 +26,7 @@ class SampleJournalTest {
 
   @BeforeEach
   void read() {
-    station = Stations.brook(folder);
+    station = Stations.brook(folder, Stations.SOON);
   }
 
   private static Instant at(long millis) {

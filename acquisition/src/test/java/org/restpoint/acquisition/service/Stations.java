@@ -23,14 +23,16 @@ public final class Stations {
           basis: as-N
           link: { mqtt: { topic: brook/no3, payload: number } }
           temperature: { fixed: 22 Cel }
-          settle: { rule: consecutive, readings: 3, give-up-after: 10 s }
           calibrate: { standards: [low, high] }
       """;
+
+  /** For a brook whose electrode is at rest after three readings. */
+  static final String SOON = "settle: { rule: consecutive, readings: 3, give-up-after: 10 s }";
 
   private Stations() {}
 
   /**
-   * A brook with one nitrate electrode, no3-a, which is at rest after three readings.
+   * A brook with one nitrate electrode, no3-a.
    *
    * @param more further keys of the probe, each with its value
    */

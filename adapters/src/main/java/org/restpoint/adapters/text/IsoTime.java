@@ -17,10 +17,19 @@ public final class IsoTime {
       new DateTimeFormatterBuilder()
           .parseCaseInsensitive()
           .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
-          .appendPattern("[XXX][XX][X]")
+          .append(offset("+HH:MM"))
+          .append(offset("+HHmm"))
           .toFormatter(Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT)
           .withChronology(IsoChronology.INSTANCE);
 
   private IsoTime() {}
+
+  /** An offset in this form, {@code Z}, or nothing. */
+  private static DateTimeFormatter offset(String form) {
+    return new DateTimeFormatterBuilder()
+        .optionalStart()
+        .appendOffset(form, "Z")
+        .toFormatter(Locale.ROOT);
+  }
 }
